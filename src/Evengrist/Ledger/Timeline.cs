@@ -1,0 +1,170 @@
+using Evengrist.Quantities;
+
+namespace Evengrist.Ledger;
+
+/// <summary>Everything that counts of what went into and out of one place, kept sorted by the moment at which it was done.</summary>
+internal sealed class Timeline
+{
+    private readonly List<Entry> entries = [];
+
+    /// <summary>In − out of everything that counts, in grams.</summary>
+    public long Total { get; private set; }
+
+    public IReadOnlyList<Entry> Entries => entries;
+
+    public void Add(Entry entry)
+    {
+        var i = entries.Count;
+        while (i > 0 && entries[i - 1].Until > entry.Until)
+        {
+            i--;
+        }
+
+        entries.Insert(i, entry);
+        Total += entry.Grams;
+    }
+
+    public void Remove(Entry entry)
+    {
+        var i = FirstDoneAtOrAfter(entry.Until);
+        while (entries[i].Movement != entry.Movement || entries[i].Grams != entry.Grams)
+        {
+            i++;
+        }
+
+        entries.RemoveAt(i);
+        Total -= entry.Grams;
+    }
+
+    /// <summary>Stock at a moment, everything that happened up to and at it included; a flow under way counts by its elapsed part, to the gram.</summary>
+    public long StockAt(long moment)
+    {
+        var stock = Total;
+        for (var i = entries.Count - 1; i >= 0 && entries[i].Until > moment; i--)
+        {
+            stock -= entries[i].Grams - (long)Math.Round(entries[i].PartBefore(moment));
+        }
+
+        return stock;
+    }
+
+    /// <summary>Grams in (positive) and out (positive) up to a moment.</summary>
+    public (long In, long Out) ThroughputAt(long moment)
+    {
+        long into = 0, outOf = 0;
+        foreach (var entry in entries)
+        {
+            if (entry.At > moment)
+            {
+                continue;
+            }
+
+            var part = entry.Until <= moment ? entry.Grams : (long)Math.Round(entry.PartBefore(moment));
+            if (part > 0)
+            {
+                into += part;
+            }
+            else
+            {
+                outOf -= part;
+            }
+        }
+
+        return (into, outOf);
+    }
+
+    /// <summary>
+    /// The first moment from <paramref name="from"/> on at which the stock lies below 0 or above the capacity; null where there is none.
+    /// At one moment everything set down comes before everything taken.
+    /// </summary>
+    public Breach? FirstBreach(long from, Mass? capacity)
+    {
+        var first = FirstDoneAtOrAfter(from);
+        double level = Total;
+        var moments = new SortedSet<long> { from };
+        for (var i = first; i < entries.Count; i++)
+        {
+            var entry = entries[i];
+            level -= entry.Grams - (entry.At < from ? entry.PartBefore(from) : 0);
+            moments.Add(Math.Max(entry.At, from));
+            moments.Add(entry.Until);
+        }
+
+        return Sweep(first, level, moments, capacity);
+    }
+
+    private Breach? Sweep(int first, double level, SortedSet<long> moments, Mass? capacity)
+    {
+        var byStart = entries.Skip(first).OrderBy(e => e.At).ToArray();
+        var started = 0;
+        List<Entry> running = [];
+        var previous = moments.Min;
+        foreach (var moment in moments)
+        {
+            foreach (var flow in running)
+            {
+                level += flow.PartBefore(moment) - flow.PartBefore(previous);
+            }
+
+            running.RemoveAll(f => f.Until <= moment);
+            for (; started < byStart.Length && byStart[started].At <= moment; started++)
+            {
+                var entry = byStart[started];
+                if (entry.Until == entry.At)
+                {
+                    level += entry.Grams;
+                }
+                else if (entry.Until > moment)
+                {
+                    running.Add(entry);
+                }
+            }
+
+            // Even flows are cut to the gram at every moment, so each one running may be a gram off.
+            var slack = 2 + running.Count;
+            if (level < -slack)
+            {
+                return new Breach(moment, (long)Math.Round(level), TooLittle: true);
+            }
+
+            if (capacity is { } most && level > most.Grams + slack)
+            {
+                return new Breach(moment, (long)Math.Round(level - most.Grams), TooLittle: false);
+            }
+
+            previous = moment;
+        }
+
+        return null;
+    }
+
+    private int FirstDoneAtOrAfter(long moment)
+    {
+        int low = 0, high = entries.Count;
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (entries[middle].Until < moment)
+            {
+                low = middle + 1;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return low;
+    }
+
+    /// <summary>One movement seen from the place: grams in are positive, grams out negative.</summary>
+    internal readonly record struct Entry(long At, long Until, long Grams, int Movement)
+    {
+        public double PartBefore(long moment) => moment >= Until ? Grams
+            : moment <= At ? 0
+            : Grams * ((double)(moment - At) / (Until - At));
+    }
+
+    /// <summary>Where a place would hold too little or too much, and by how many grams.</summary>
+    internal readonly record struct Breach(long Moment, long Grams, bool TooLittle);
+}
