@@ -1,0 +1,196 @@
+using Evengrist.Ledger;
+
+namespace Evengrist.Tracing;
+
+/// <summary>Walks a parcel graph from given parcels back to all they were made of, or forward to all that was made of them.</summary>
+/// <remarks>
+/// <para>Exact: every parcel is taken up once, in the order of the numbers, when all that flows into its total is known. No path is
+/// ever followed or dropped by itself. Equations and validity: docs/model/genealogy.md.</para>
+/// <para>The answer lies in the sweep until its next call, and the spans it gave are void from then on. One sweep is for one
+/// thread. It holds 8 bytes a parcel, once, and a call costs what it reaches, not the size of the graph.</para>
+/// </remarks>
+/// <param name="rows">The graph. It may grow or be cut back between calls.</param>
+/// <param name="forward">Its forward rows; without them <see cref="Forward(int, double)"/> passes over every later parcel.</param>
+public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
+{
+    private readonly ReachSet open = new();
+    private double[] shares = [];
+    private int[] reached = new int[1024];
+    private int[] origins = new int[256];
+    private int reachedCount;
+    private int originCount;
+
+    /// <summary>Parcels the last call reached, the starts among them: descending after Back, ascending after Forward.</summary>
+    public ReadOnlySpan<int> Reached => reached.AsSpan(0, reachedCount);
+
+    /// <summary>Those of <see cref="Reached"/> that have no parents, after Back; empty after Forward.</summary>
+    public ReadOnlySpan<int> Origins => origins.AsSpan(0, originCount);
+
+    /// <summary>Sum of the totals left out as too small; 0 when none was. After Back: origins and this sum to the starts.</summary>
+    public double LeftOut { get; private set; }
+
+    /// <summary>Memory held, in bytes.</summary>
+    public long Bytes => open.Bytes + sizeof(double) * (long)shares.Length + sizeof(int) * ((long)reached.Length + origins.Length);
+
+    /// <summary>The last answer for a parcel; 0 when it was not reached.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is negative.</exception>
+    public double ShareOf(int parcel)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(parcel);
+        return parcel < shares.Length ? shares[parcel] : 0;
+    }
+
+    /// <summary>What one parcel was made of.</summary>
+    /// <inheritdoc cref="Back(ReadOnlySpan{int}, ReadOnlySpan{double}, double)"/>
+    public ReadOnlySpan<int> Back(int parcel, double least = 0) => Back([parcel], [1.0], least);
+
+    /// <summary>What given parcels, each weighing a given fraction, were made of.</summary>
+    /// <remarks>f(p) = start of p + Σ over its children c of w(p, c) · f(c). Origins sum to the starts.</remarks>
+    /// <param name="parcels">Where to start; a parcel given twice counts twice.</param>
+    /// <param name="fractions">Weight of each start, as many as <paramref name="parcels"/>, not negative; any common unit.</param>
+    /// <param name="least">Parcels whose total lies below are left out altogether; 0, the default, leaves out none.</param>
+    /// <returns>The parcels reached, descending; each total by <see cref="ShareOf"/>.</returns>
+    /// <exception cref="ArgumentException">Lengths differ, no such parcel, or a fraction is negative or no number.</exception>
+    public ReadOnlySpan<int> Back(scoped ReadOnlySpan<int> parcels, scoped ReadOnlySpan<double> fractions, double least = 0)
+    {
+        Begin(parcels, fractions, double.MaxValue, least);
+        var starts = rows.First;
+        var parents = rows.Parents;
+        var weights = rows.Shares;
+        var totals = shares.AsSpan();
+        var from = rows.Count;
+        for (var parcel = open.TakeHighest(ref from); parcel >= 0; parcel = open.TakeHighest(ref from))
+        {
+            var total = totals[parcel];
+            if (!Keep(parcel, total, least))
+            {
+                continue;
+            }
+
+            var start = starts[parcel];
+            var end = starts[parcel + 1];
+            if (start == end)
+            {
+                Append(ref origins, ref originCount, parcel);
+            }
+
+            for (var edge = start; edge < end; edge++)
+            {
+                var parent = parents[edge];
+                totals[parent] += weights[edge] * total;
+                open.Add(parent);
+            }
+        }
+
+        return Reached;
+    }
+
+    /// <summary>How much of each later parcel stems from one parcel.</summary>
+    /// <inheritdoc cref="Forward(ReadOnlySpan{int}, ReadOnlySpan{double}, double)"/>
+    public ReadOnlySpan<int> Forward(int parcel, double least = 0) => Forward([parcel], [1.0], least);
+
+    /// <summary>How much of each later parcel stems from given parcels, of each of which a given fraction counts.</summary>
+    /// <remarks>
+    /// g(c) = Σ over its parents p of w(p, c) · g(p). A start of fraction φ that itself stems from other starts has
+    /// g = φ + (1 − φ) · Σ w · g, so that nothing counts twice and no total exceeds one.
+    /// </remarks>
+    /// <param name="parcels">Where to start; a parcel given twice counts with both fractions, at most whole.</param>
+    /// <param name="fractions">Fraction of each start that counts, 0 to 1, as many as <paramref name="parcels"/>.</param>
+    /// <param name="least">Parcels whose total lies below are left out altogether; 0, the default, leaves out none.</param>
+    /// <returns>The parcels reached, ascending; each fraction by <see cref="ShareOf"/>.</returns>
+    /// <exception cref="ArgumentException">Lengths differ, no such parcel, or a fraction lies outside 0 to 1.</exception>
+    public ReadOnlySpan<int> Forward(scoped ReadOnlySpan<int> parcels, scoped ReadOnlySpan<double> fractions, double least = 0)
+    {
+        Begin(parcels, fractions, 1, least);
+        var covered = forward?.Covered ?? 0;
+        var from = 0;
+        int parcel;
+        while ((parcel = open.TakeLowest(ref from)) >= 0 && parcel < covered)
+        {
+            if (Pull(parcel, least))
+            {
+                foreach (var child in forward!.Row(parcel, covered))
+                {
+                    open.Add(child);
+                }
+            }
+        }
+
+        // Parcels the rows do not know yet are asked one by one; the first that can be reached is the first start among them, or
+        // the first of them when something below was reached.
+        if (parcel >= 0 || reachedCount > 0)
+        {
+            for (var late = reachedCount > 0 ? covered : parcel; late < rows.Count; late++)
+            {
+                Pull(late, least);
+            }
+        }
+
+        while (parcel >= 0)
+        {
+            parcel = open.TakeLowest(ref from);
+        }
+
+        return Reached;
+    }
+
+    private bool Pull(int parcel, double least)
+    {
+        var starts = rows.First;
+        var parents = rows.Parents;
+        var weights = rows.Shares;
+        var sum = 0.0;
+        for (var edge = starts[parcel]; edge < starts[parcel + 1]; edge++)
+        {
+            sum += weights[edge] * shares[parents[edge]];
+        }
+
+        var own = Math.Min(1, shares[parcel]);
+        return Keep(parcel, shares[parcel] = own + (1 - own) * sum, least);
+    }
+
+    private bool Keep(int parcel, double total, double least)
+    {
+        if (total > 0 && total >= least)
+        {
+            Append(ref reached, ref reachedCount, parcel);
+            return true;
+        }
+
+        LeftOut += total;
+        shares[parcel] = 0;
+        return false;
+    }
+
+    private void Begin(ReadOnlySpan<int> parcels, ReadOnlySpan<double> fractions, double most, double least)
+    {
+        Starts.Check(rows, parcels, fractions, most, least);
+        foreach (var parcel in Reached)
+        {
+            shares[parcel] = 0;
+        }
+
+        (reachedCount, originCount, LeftOut) = (0, 0, 0);
+        if (shares.Length < rows.Count)
+        {
+            Array.Resize(ref shares, rows.Count + rows.Count / 8);
+        }
+
+        open.Grow(rows.Count + 1);
+        for (var i = 0; i < parcels.Length; i++)
+        {
+            shares[parcels[i]] += fractions[i];
+            open.Add(parcels[i]);
+        }
+    }
+
+    private static void Append(ref int[] list, ref int count, int parcel)
+    {
+        if (count == list.Length)
+        {
+            Array.Resize(ref list, 2 * count);
+        }
+
+        list[count++] = parcel;
+    }
+}
