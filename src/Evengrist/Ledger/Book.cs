@@ -19,6 +19,7 @@ public sealed class Book
     private readonly List<bool> voided = [];
     private readonly PlacedFacts<Reading> readings = new(r => r.Id, r => r.On, r => r.At);
     private readonly PlacedFacts<Happening> happenings = new(h => h.Id, h => h.On, h => h.At);
+    private readonly List<long> touches = [];
 
     /// <summary>All places, by number: place 1 first.</summary>
     public IReadOnlyList<Place> Places => places;
@@ -34,9 +35,6 @@ public sealed class Book
 
     /// <summary>The latest moment anything happened; null for a book without movements, readings and happenings.</summary>
     public Instant? Newest { get; private set; }
-
-    /// <summary>Raised in effect as a number: the earliest moment touched since it was last asked; see <see cref="TakeTouched"/>.</summary>
-    private long touched = long.MaxValue;
 
     /// <summary>The place with the number.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No place has it.</exception>
@@ -122,7 +120,7 @@ public sealed class Book
     public void Append(IReadOnlyList<Fact> facts, bool trusted = false)
     {
         ArgumentNullException.ThrowIfNull(facts);
-        var (last, newest, wasTouched) = (Last, Newest, touched);
+        var (last, newest, touched) = (Last, Newest, touches.Count);
         var check = trusted ? null : new Check(this);
         var done = 0;
         try
@@ -143,18 +141,14 @@ public sealed class Book
                 Undo(facts[--done]);
             }
 
-            (Last, Newest, touched) = (last, newest, wasTouched);
+            (Last, Newest) = (last, newest);
+            touches.RemoveRange(touched, touches.Count - touched);
             throw;
         }
     }
 
-    /// <summary>The earliest moment from which anything reckoned earlier no longer stands, since this was last asked; null for none.</summary>
-    public Instant? TakeTouched()
-    {
-        var moment = touched;
-        touched = long.MaxValue;
-        return moment == long.MaxValue ? null : Micros.ToInstant(moment);
-    }
+    /// <summary>For every change that reckoning depends on, the moment (microseconds) from which on it matters, in the order of recording.</summary>
+    internal IReadOnlyList<long> Touches => touches;
 
     internal Timeline TimelineOf(PlaceId place) => timelines[place.Value - 1];
 
@@ -268,5 +262,5 @@ public sealed class Book
 
     private void See(Instant moment) => Newest = Newest is { } newest && newest > moment ? newest : moment;
 
-    private void Touch(Instant moment) => touched = Math.Min(touched, moment.ToMicros());
+    private void Touch(Instant moment) => touches.Add(moment.ToMicros());
 }

@@ -1,0 +1,23 @@
+namespace Evengrist.Ledger.Reckoned;
+
+/// <summary>What is reckoned to lie in one place, and in which order it leaves.</summary>
+internal abstract class Content
+{
+    /// <summary>Less than this is taken for nothing: rounding of reckoned grams, not grain.</summary>
+    public const double Nothing = 1e-3;
+
+    /// <summary>Grams in the place.</summary>
+    public abstract double Grams { get; }
+
+    /// <summary>Sets grams of a parcel down in the place.</summary>
+    public abstract void Fill(int parcel, double grams);
+
+    /// <summary>Takes grams out, at most what is there; appends what was taken, in the order in which it left.</summary>
+    public abstract void Draw(double grams, List<Layer> taken);
+
+    /// <summary>Appends what lies in the place, bottom first.</summary>
+    public abstract void List(List<Layer> layers);
+
+    /// <summary>A copy that shares nothing that changes, and makes its parcels in another graph.</summary>
+    public abstract Content Copy(IParcelMaker maker);
+}

@@ -1,0 +1,37 @@
+namespace Evengrist.Ledger.Reckoned;
+
+/// <summary>A movement under way.</summary>
+internal sealed class Flow
+{
+    public required int Movement { get; init; }
+
+    public required int From { get; init; }
+
+    public required int To { get; init; }
+
+    public required double Grams { get; init; }
+
+    public required long At { get; init; }
+
+    public required long Until { get; init; }
+
+    /// <summary>Order within a stretch: what lies further up the way of the grain goes first.</summary>
+    public required int Rank { get; init; }
+
+    /// <summary>Grams moved so far; behind the even rate only while the place it leaves has nothing to give.</summary>
+    public double Moved { get; set; }
+
+    /// <summary>The origin it takes out of a source; −1 where it leaves no source.</summary>
+    public int Origin { get; set; } = -1;
+
+    /// <summary>What has arrived so far, where it goes to a unit or a sink.</summary>
+    public List<Layer>? Arrived { get; init; }
+
+    public Flow Copy() => new()
+    {
+        Movement = Movement, From = From, To = To, Grams = Grams, At = At, Until = Until, Rank = Rank,
+        Moved = Moved, Origin = Origin, Arrived = Arrived is null ? null : [.. Arrived],
+    };
+
+    public double DueAt(long moment) => moment >= Until ? Grams : Grams * ((double)(moment - At) / (Until - At));
+}

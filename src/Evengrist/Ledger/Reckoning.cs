@@ -1,0 +1,134 @@
+using Evengrist.Ledger.Reckoned;
+using NodaTime;
+
+namespace Evengrist.Ledger;
+
+/// <summary>What lies where and what came from what, reckoned from a book under one outflow hypothesis.</summary>
+/// <remarks>
+/// Holds nothing that the book does not imply: it can be thrown away and reckoned again. It follows the book: after facts were
+/// appended <see cref="CatchUp"/> reckons on, from before the earliest of them if they are late. Model: docs/model/reckoning.md.
+/// Not safe for use by several threads at once, nor beside a writer of the book.
+/// </remarks>
+public sealed class Reckoning
+{
+    private const int StretchesBetweenCheckpoints = 3000;
+    private readonly Book book;
+    private readonly Schedule schedule;
+    private readonly MarkedOut? marked;
+    private readonly List<Checkpoint> checkpoints = [];
+    private int[] loads = [];
+    private Run run;
+    private int touchesSeen;
+    private Snapshot? latest;
+
+    /// <summary>A reckoning of a book under a hypothesis; nothing is reckoned before <see cref="CatchUp"/>.</summary>
+    /// <param name="book">The book it follows.</param>
+    /// <param name="outflow">How grain leaves bins.</param>
+    /// <param name="mark">What is to be followed by itself; null for nothing.</param>
+    /// <exception cref="ArgumentException">The mark ends before it begins.</exception>
+    public Reckoning(Book book, Outflow outflow, Mark? mark = null)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        if (mark is not null && mark.Until <= mark.From)
+        {
+            throw new ArgumentException($"The span {mark} ends before it begins.", nameof(mark));
+        }
+
+        this.book = book;
+        Outflow = outflow;
+        schedule = new Schedule(book);
+        marked = mark is null ? null : new MarkedOut(mark);
+        Parcels = new ParcelGraph();
+        run = NewRun(Parcels);
+    }
+
+    /// <summary>The hypothesis.</summary>
+    public Outflow Outflow { get; }
+
+    /// <summary>All parcels so far.</summary>
+    public ParcelGraph Parcels { get; }
+
+    /// <summary>What left the marked place during the marked span: parcels of their own, with their grams; empty without a mark.</summary>
+    public IReadOnlyList<Layer> Marked => marked?.Parcels ?? [];
+
+    /// <summary>Reckons everything the book holds and this does not know yet.</summary>
+    public void CatchUp()
+    {
+        if (touchesSeen == book.Touches.Count)
+        {
+            return;
+        }
+
+        var earliest = long.MaxValue;
+        for (; touchesSeen < book.Touches.Count; touchesSeen++)
+        {
+            earliest = Math.Min(earliest, book.Touches[touchesSeen]);
+        }
+
+        latest = null;
+        schedule.Update();
+        Array.Resize(ref loads, book.Movements.Count);
+        if (earliest <= run.Now)
+        {
+            GoBackBefore(earliest);
+        }
+
+        var since = run.Stretches;
+        while (run.HasMore)
+        {
+            run.Step(long.MaxValue);
+            if (run.Stretches - since >= StretchesBetweenCheckpoints && marked is null)
+            {
+                var (flows, contents) = run.Stand();
+                checkpoints.Add(new Checkpoint(run.Now, Parcels.Count, flows, contents));
+                since = run.Stretches;
+            }
+        }
+    }
+
+    /// <summary>What lies where at a moment. <see cref="CatchUp"/> comes first.</summary>
+    /// <remarks>Within a stretch of steady flow the parcels of junctions and stirred stages are those of the whole stretch; grams are exact.</remarks>
+    public Snapshot At(Instant moment)
+    {
+        if (latest is { } known && known.At == moment)
+        {
+            return known;
+        }
+
+        var micros = moment.ToMicros();
+        if (micros >= run.Now)
+        {
+            return latest = new Snapshot(moment, Outflow, Parcels, run.Lying());
+        }
+
+        var from = checkpoints.FindLast(c => c.Moment <= micros);
+        var replay = NewRun(new ReplayedParcels(from?.Parcels ?? 0), replayed: true);
+        replay.TakeUp(from?.Moment ?? long.MinValue, from?.Flows ?? [], from?.Contents ?? []);
+        while (replay.Step(micros))
+        {
+        }
+
+        return latest = new Snapshot(moment, Outflow, Parcels, replay.Lying());
+    }
+
+    /// <summary>The parcel that a movement set down in a unit (truck, pallet, bulk load, tote) or a sink; null where it set none down.</summary>
+    /// <param name="movement">Position in <see cref="Book.Movements"/>.</param>
+    public int? LoadOf(int movement) => loads[movement] - 1 is var parcel && parcel >= 0 && parcel < Parcels.Count && Parcels.MovementOf(parcel) == movement
+        ? parcel
+        : null;
+
+    private void GoBackBefore(long moment)
+    {
+        checkpoints.RemoveAll(c => c.Moment >= moment);
+        marked?.Parcels.Clear();
+        var from = checkpoints.Count > 0 ? checkpoints[^1] : null;
+        Parcels.CutBackTo(from?.Parcels ?? 0);
+        run = NewRun(Parcels);
+        run.TakeUp(from?.Moment ?? long.MinValue, from?.Flows ?? [], from?.Contents ?? []);
+    }
+
+    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? null : marked)
+    {
+        OnLoad = replayed ? null : (movement, parcel) => loads[movement] = parcel + 1,
+    };
+}
