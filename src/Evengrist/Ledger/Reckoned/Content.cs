@@ -9,6 +9,9 @@ internal abstract class Content
     /// <summary>Grams in the place.</summary>
     public abstract double Grams { get; }
 
+    /// <summary>Grams that can be drawn before another parcel begins to leave; infinite where what leaves does not change by drawing.</summary>
+    public virtual double Alike => double.PositiveInfinity;
+
     /// <summary>Sets grams of a parcel down in the place.</summary>
     public abstract void Fill(int parcel, double grams);
 

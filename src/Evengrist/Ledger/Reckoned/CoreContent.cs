@@ -26,6 +26,10 @@ internal sealed class CoreContent : Content
 
     public override double Grams => core.Grams + sideGrams;
 
+    public override double Alike => core.Grams > 0 ? Math.Min(core.Alike, sideGrams > 0 ? core.Grams : double.PositiveInfinity)
+        : sides.Count > 1 ? sides[^1].Grams
+        : double.PositiveInfinity;
+
     public override void Fill(int parcel, double grams)
     {
         if (share > 0)

@@ -18,6 +18,9 @@ internal sealed class Flow
     /// <summary>Order within a stretch: what lies further up the way of the grain goes first.</summary>
     public required int Rank { get; init; }
 
+    /// <summary>Whether it leaves a bin for a place where it is blended with others: then a stretch ends where its parcel does.</summary>
+    public bool MeetsOthers { get; init; }
+
     /// <summary>Grams moved so far; behind the even rate only while the place it leaves has nothing to give.</summary>
     public double Moved { get; set; }
 
@@ -29,9 +32,12 @@ internal sealed class Flow
 
     public Flow Copy() => new()
     {
-        Movement = Movement, From = From, To = To, Grams = Grams, At = At, Until = Until, Rank = Rank,
+        Movement = Movement, From = From, To = To, Grams = Grams, At = At, Until = Until, Rank = Rank, MeetsOthers = MeetsOthers,
         Moved = Moved, Origin = Origin, Arrived = Arrived is null ? null : [.. Arrived],
     };
+
+    /// <summary>Time in which so many grams flow, rounded up; at least a millisecond, so that crumbs of layers do not stop the clock.</summary>
+    public long MicrosFor(double grams) => double.IsInfinity(grams) ? Until - At : Math.Max(1000, (long)Math.Min(Math.Ceiling(grams / Grams * (Until - At)), Until - At));
 
     public double DueAt(long moment) => moment >= Until ? Grams : Grams * ((double)(moment - At) / (Until - At));
 }

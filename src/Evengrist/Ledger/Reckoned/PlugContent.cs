@@ -24,6 +24,8 @@ internal sealed class PlugContent : Content
 
     public override double Grams => grams;
 
+    public override double Alike => count > 1 ? At(0).Grams : double.PositiveInfinity;
+
     public override void Fill(int parcel, double added)
     {
         grams += added;

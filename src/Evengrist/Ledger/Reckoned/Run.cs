@@ -112,6 +112,10 @@ internal sealed class Run
         foreach (var flow in flows)
         {
             moment = Math.Min(moment, flow.Until);
+            if (flow.MeetsOthers && contents[flow.From - 1] is { } from)
+            {
+                moment = Math.Min(moment, Now + flow.MicrosFor(from.Alike));
+            }
         }
 
         return mark is null ? moment : Math.Min(moment, mark.NextEdge(Now));
@@ -195,13 +199,15 @@ internal sealed class Run
     private void Start(Movement movement, int index, int rank)
     {
         var to = book[movement.To].Kind.Role();
+        var kind = book[movement.From].Kind;
         var flow = new Flow
         {
             Movement = index, From = movement.From.Value, To = movement.To.Value, Grams = movement.Mass.Grams,
             At = movement.At.ToMicros(), Until = movement.Until.ToMicros(), Rank = rank,
             Arrived = to is PlaceRole.Unit or PlaceRole.Sink ? [] : null,
+            MeetsOthers = to == PlaceRole.Junction && kind.Role() == PlaceRole.Store && movement.IsFlow,
         };
-        if (book[movement.From] is { Kind: var kind } && kind.Role() == PlaceRole.Source)
+        if (kind.Role() == PlaceRole.Source)
         {
             flow.Origin = maker.Origin(flow.From, index, flow.At, flow.Until, flow.Grams, kind is not (PlaceKind.Water or PlaceKind.AdditiveLot));
         }
