@@ -116,8 +116,9 @@ public sealed class Book
     /// <summary>Appends facts, all or none. Their numbers must rise and lie above <see cref="Last"/>.</summary>
     /// <param name="facts">In the order of recording.</param>
     /// <param name="trusted">True for facts read back from the records: rules were checked when they were recorded and are not checked again.</param>
+    /// <param name="keep">Writes the facts down once the rules hold; what it throws is passed on, and the book is as it was.</param>
     /// <exception cref="LedgerRefusal">A fact breaks a rule; the book is as it was.</exception>
-    public void Append(IReadOnlyList<Fact> facts, bool trusted = false)
+    public void Append(IReadOnlyList<Fact> facts, bool trusted = false, Action? keep = null)
     {
         ArgumentNullException.ThrowIfNull(facts);
         var (last, newest, touched) = (Last, Newest, touches.Count);
@@ -133,6 +134,7 @@ public sealed class Book
             }
 
             check?.Balances();
+            keep?.Invoke();
         }
         catch
         {

@@ -1,0 +1,61 @@
+using System.Data.Common;
+using Evengrist.Ledger;
+using Evengrist.Records.Tables;
+
+namespace Evengrist.Records.Engines;
+
+/// <summary>One connection to the database that holds the facts, used under the mill's lock by one caller at a time.</summary>
+internal abstract class Engine : IDisposable
+{
+    public abstract DbConnection Connection { get; }
+
+    /// <summary>What follows a column so that it means "is one of @keys".</summary>
+    public abstract string AnyOfKeys { get; }
+
+    /// <summary>Begins a transaction that alone may write, across all processes, until it ends.</summary>
+    public abstract void Begin();
+
+    /// <summary>Ends the transaction; when this returns, what was written survives a loss of power.</summary>
+    public abstract void Commit();
+
+    /// <summary>Ends the transaction, nothing written; harmless when there is none.</summary>
+    public abstract void Rollback();
+
+    /// <summary>Whether another process may have recorded something since this was last asked; never false when it has.</summary>
+    public abstract bool MayBeBehind();
+
+    public abstract void Insert(FactTable table, IEnumerable<Fact> facts);
+
+    public abstract object Keys(IReadOnlyCollection<string> keys);
+
+    public abstract void Dispose();
+
+    public DbCommand Command(string sql, params ReadOnlySpan<(string Name, object? Value)> parameters)
+    {
+        var command = Connection.CreateCommand();
+#pragma warning disable CA2100 // every statement is made of our own table and column names; values go as parameters
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        foreach (var (name, value) in parameters)
+        {
+            var parameter = command.CreateParameter();
+            parameter.ParameterName = name;
+            parameter.Value = value ?? DBNull.Value;
+            command.Parameters.Add(parameter);
+        }
+
+        return command;
+    }
+
+    public void Execute(string sql, params ReadOnlySpan<(string Name, object? Value)> parameters)
+    {
+        using var command = Command(sql, parameters);
+        command.ExecuteNonQuery();
+    }
+
+    public long Number(string sql)
+    {
+        using var command = Command(sql);
+        return command.ExecuteScalar() is { } value and not DBNull ? Convert.ToInt64(value, System.Globalization.CultureInfo.InvariantCulture) : 0;
+    }
+}

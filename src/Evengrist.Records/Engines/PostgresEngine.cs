@@ -1,0 +1,101 @@
+using System.Data.Common;
+using Evengrist.Ledger;
+using Evengrist.Records.Tables;
+using Npgsql;
+using NpgsqlTypes;
+
+namespace Evengrist.Records.Engines;
+
+/// <summary>A shared PostgreSQL database: one advisory lock round every write, rows copied in binary.</summary>
+internal sealed class PostgresEngine : Engine
+{
+    private const long WriteLock = 0x4576656E67726973;
+    private readonly NpgsqlConnection connection;
+    private NpgsqlTransaction? transaction;
+
+    public PostgresEngine(string connectionString)
+    {
+        connection = new NpgsqlConnection(connectionString);
+        try
+        {
+            connection.Open();
+            Execute("SET synchronous_commit = on");
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    public override DbConnection Connection => connection;
+
+    public override string AnyOfKeys => "= ANY(@keys)";
+
+    public override void Begin()
+    {
+        if (connection.State != System.Data.ConnectionState.Open)
+        {
+            connection.Close();
+            connection.Open();
+            Execute("SET synchronous_commit = on");
+        }
+
+        transaction = connection.BeginTransaction();
+        Execute($"SELECT pg_advisory_xact_lock({WriteLock})");
+    }
+
+    public override void Commit()
+    {
+        transaction!.Commit();
+        transaction.Dispose();
+        transaction = null;
+    }
+
+    public override void Rollback()
+    {
+        // A transaction on a connection that broke is gone already; disposing rolls back one that lives.
+        transaction?.Dispose();
+        transaction = null;
+    }
+
+    public override bool MayBeBehind() => true;
+
+    public override void Insert(FactTable table, IEnumerable<Fact> facts)
+    {
+        var row = new object?[table.Columns.Count];
+        using var writer = connection.BeginBinaryImport($"COPY {table.Name} ({Sql.Names(table.Columns)}) FROM STDIN (FORMAT BINARY)");
+        foreach (var fact in facts)
+        {
+            table.ToRow(fact, row);
+            writer.StartRow();
+            foreach (var value in row)
+            {
+                Write(writer, value);
+            }
+        }
+
+        writer.Complete();
+    }
+
+    public override object Keys(IReadOnlyCollection<string> keys) => keys.ToArray();
+
+    public override void Dispose()
+    {
+        Rollback();
+        connection.Dispose();
+    }
+
+    private static void Write(NpgsqlBinaryImporter writer, object? value)
+    {
+        switch (value)
+        {
+            case null: writer.WriteNull(); break;
+            case long number: writer.Write(number, NpgsqlDbType.Bigint); break;
+            case int number: writer.Write(number, NpgsqlDbType.Integer); break;
+            case double number: writer.Write(number, NpgsqlDbType.Double); break;
+            case string text: writer.Write(text, NpgsqlDbType.Text); break;
+            default: throw new ArgumentException($"No column takes a {value.GetType().Name}.", nameof(value));
+        }
+    }
+}

@@ -1,0 +1,119 @@
+using System.Data.Common;
+using System.Text.Json;
+using Evengrist.Ledger;
+using Evengrist.Records.Tables;
+using Microsoft.Data.Sqlite;
+
+namespace Evengrist.Records.Engines;
+
+/// <summary>A file of facts: write-ahead log, flushed to disk at every commit, one writer at a time.</summary>
+internal sealed class SqliteEngine : Engine
+{
+    private readonly SqliteConnection connection;
+    private readonly Dictionary<FactTable, SqliteCommand> inserts = [];
+    private bool inTransaction;
+    private long version = -1;
+
+    public SqliteEngine(string path)
+    {
+        connection = new SqliteConnection(ConnectionString(path));
+        try
+        {
+            connection.Open();
+            Execute("PRAGMA busy_timeout = 10000");
+            Execute("PRAGMA journal_mode = WAL");
+            Execute("PRAGMA synchronous = FULL");
+            Execute("PRAGMA foreign_keys = ON");
+            Execute("PRAGMA cache_size = -32000");
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    public override DbConnection Connection => connection;
+
+    public override string AnyOfKeys => "IN (SELECT value FROM json_each(@keys))";
+
+    public static string ConnectionString(string path, SqliteOpenMode mode = SqliteOpenMode.ReadWriteCreate) => new SqliteConnectionStringBuilder
+    {
+        DataSource = path, Mode = mode, Cache = SqliteCacheMode.Private, Pooling = false, ForeignKeys = true,
+    }.ConnectionString;
+
+    public override void Begin()
+    {
+        Execute("BEGIN IMMEDIATE");
+        inTransaction = true;
+    }
+
+    public override void Commit()
+    {
+        Execute("COMMIT");
+        inTransaction = false;
+    }
+
+    public override void Rollback()
+    {
+        if (inTransaction)
+        {
+            inTransaction = false;
+            version = -1;
+            Execute("ROLLBACK");
+        }
+    }
+
+    public override bool MayBeBehind()
+    {
+        var now = Number("PRAGMA data_version");
+        (var changed, version) = (now != version, now);
+        return changed;
+    }
+
+    public override void Insert(FactTable table, IEnumerable<Fact> facts)
+    {
+        var command = InsertInto(table);
+        var row = new object?[table.Columns.Count];
+        foreach (var fact in facts)
+        {
+            table.ToRow(fact, row);
+            for (var i = 0; i < row.Length; i++)
+            {
+                command.Parameters[i].Value = row[i] ?? DBNull.Value;
+            }
+
+            command.ExecuteNonQuery();
+        }
+    }
+
+    public override object Keys(IReadOnlyCollection<string> keys) => JsonSerializer.Serialize(keys);
+
+    public override void Dispose()
+    {
+        foreach (var command in inserts.Values)
+        {
+            command.Dispose();
+        }
+
+        // The last connection to close writes the log back into the file and removes it.
+        connection.Dispose();
+    }
+
+    private SqliteCommand InsertInto(FactTable table)
+    {
+        if (!inserts.TryGetValue(table, out var command))
+        {
+            command = (SqliteCommand)Command(Sql.Insert(table));
+            foreach (var column in table.Columns)
+            {
+                command.Parameters.Add(new SqliteParameter("@" + column, null));
+            }
+
+            command.Prepare();
+            inserts.Add(table, command);
+        }
+
+        return command;
+    }
+}

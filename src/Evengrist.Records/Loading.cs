@@ -1,0 +1,57 @@
+using Evengrist.Ledger;
+using Evengrist.Records.Engines;
+using Evengrist.Records.Tables;
+
+namespace Evengrist.Records;
+
+/// <summary>Brings the book level with the database.</summary>
+internal static class Loading
+{
+    private const int Span = 20_000;
+
+    /// <summary>Number of the newest fact in the database.</summary>
+    public static FactId Last(Engine engine) => new(engine.Number(Sql.Last));
+
+    /// <summary>Appends every fact the book does not have yet, in order. Called within a transaction, so that all tables are of one moment.</summary>
+    /// <exception cref="MillCannotOpen">A number is missing among the facts: rows were lost.</exception>
+    public static void CatchUp(Engine engine, Book book, Action<MillProgress>? progress = null)
+    {
+        var last = Last(engine).Value;
+        for (var after = book.Last.Value; after < last; after = book.Last.Value)
+        {
+            book.Append(Read(engine, after, Math.Min(after + Span, last)), trusted: true);
+            progress?.Invoke(new("Reading the facts", book.Last.Value, last));
+        }
+    }
+
+    private static Fact[] Read(Engine engine, long after, long upto)
+    {
+        var facts = new Fact[upto - after];
+        try
+        {
+            foreach (var table in FactTable.All)
+            {
+                Read(engine, table, facts, after);
+            }
+        }
+        catch (Exception fault) when (fault is FormatException or InvalidCastException or OverflowException or ArgumentException or InvalidOperationException)
+        {
+            throw new MillCannotOpen($"Among the facts {after + 1} to {upto} lies something that is no fact ({fault.Message}). The tables were changed by hand or damaged: restore the newest backup.", fault);
+        }
+
+        var lost = Array.IndexOf(facts, null);
+        return lost < 0 ? facts : throw new MillCannotOpen(
+            $"Fact {after + lost + 1} is missing: numbers run without gaps, so rows were lost or the file was changed by hand. Restore the newest backup, then record again what came after it.");
+    }
+
+    private static void Read(Engine engine, FactTable table, Fact[] facts, long after)
+    {
+        using var command = engine.Command(Sql.Span(table), ("@after", after), ("@upto", after + facts.Length));
+        using var row = command.ExecuteReader();
+        while (row.Read())
+        {
+            // The book keeps what happened; who recorded it stays in the database and is looked up when asked for.
+            facts[row.GetInt64(0) - after - 1] = table.FromRow(row, default(Attribution) with { Corrects = row.Corrects() });
+        }
+    }
+}

@@ -1,0 +1,33 @@
+namespace Evengrist.Records.Migrations;
+
+/// <summary>The tables whose rows may be added and never changed, and the SQL that makes both engines refuse anything else.</summary>
+internal static class AppendOnlyTables
+{
+    private const string Advice = "is append only: put a mistake right by a further fact that names the first";
+
+    public static IReadOnlyList<(string Table, string Same)> All { get; } =
+    [
+        Facts("place"), Facts("connection"), Facts("movement"), Facts("reading"), Facts("happening"),
+        ("contract", "code = NEW.code AND version = NEW.version"),
+    ];
+
+    /// <summary>Update and delete are refused; so is an insert that would replace a row, which SQLite does without asking the delete trigger.</summary>
+    public static IEnumerable<string> ForSqlite() => All.SelectMany(t => new[]
+    {
+        $"CREATE TRIGGER {t.Table}_no_update BEFORE UPDATE ON {t.Table} BEGIN SELECT RAISE(ABORT, '{t.Table} {Advice}'); END",
+        $"CREATE TRIGGER {t.Table}_no_delete BEFORE DELETE ON {t.Table} BEGIN SELECT RAISE(ABORT, '{t.Table} {Advice}'); END",
+        $"CREATE TRIGGER {t.Table}_no_replace BEFORE INSERT ON {t.Table} WHEN EXISTS (SELECT 1 FROM {t.Table} WHERE {t.Same}) BEGIN SELECT RAISE(ABORT, '{t.Table} {Advice}'); END",
+    });
+
+    public static IEnumerable<string> ForPostgres() =>
+        All.Select(t => $"CREATE TRIGGER {t.Table}_append_only BEFORE UPDATE OR DELETE OR TRUNCATE ON {t.Table} FOR EACH STATEMENT EXECUTE FUNCTION refuse_change()")
+            .Prepend($"CREATE FUNCTION refuse_change() RETURNS trigger LANGUAGE plpgsql AS $$ BEGIN RAISE EXCEPTION '% {Advice}', TG_TABLE_NAME; END $$");
+
+    public static IEnumerable<string> BackForSqlite() => All.SelectMany(t =>
+        new[] { "update", "delete", "replace" }.Select(verb => $"DROP TRIGGER {t.Table}_no_{verb}"));
+
+    public static IEnumerable<string> BackForPostgres() =>
+        All.Select(t => $"DROP TRIGGER {t.Table}_append_only ON {t.Table}").Append("DROP FUNCTION refuse_change()");
+
+    private static (string Table, string Same) Facts(string table) => (table, "id = NEW.id OR (source = NEW.source AND source_key = NEW.source_key)");
+}

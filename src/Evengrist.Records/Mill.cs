@@ -1,0 +1,131 @@
+using Evengrist.Ledger;
+using Evengrist.Records.Engines;
+using Evengrist.Records.Opening;
+using NodaTime;
+
+namespace Evengrist.Records;
+
+/// <summary>A mill's facts: on disk, and in memory as a <see cref="Book"/>. Safe for use by several threads; one is served at a time.</summary>
+public sealed class Mill : IDisposable
+{
+    private readonly Lock gate = new();
+    private readonly Book book = new();
+    private readonly Engine engine;
+    private readonly IClock clock;
+    private readonly MillView view;
+    private readonly SettingsShelf settings;
+
+    internal Mill(Engine engine, IClock clock)
+    {
+        (this.engine, this.clock) = (engine, clock);
+        view = new MillView(book);
+        settings = new SettingsShelf(engine, gate);
+        Contracts = new ContractShelf(engine, gate, clock);
+    }
+
+    /// <summary>Name, zone, milling day and the like: the only things that are changed in place.</summary>
+    public MillSettings Settings => settings.Get();
+
+    /// <summary>Contracts by code and version.</summary>
+    public ContractShelf Contracts { get; }
+
+    /// <summary>Opens the mill, brings its tables up to date, and reads every fact.</summary>
+    /// <exception cref="MillCannotOpen">It cannot; the message says why and what to do, and nothing was changed.</exception>
+    public static Mill Open(MillOptions options, IClock clock, Action<MillProgress>? progress = null)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(clock);
+        return Doors.Open(options, progress, engine =>
+        {
+            var mill = new Mill(engine, clock);
+            mill.CatchUp(progress);
+            return mill;
+        });
+    }
+
+    /// <summary>
+    /// Records a batch: all of it or nothing, safe on disk when this returns. A draft whose key the source has used before for
+    /// the same content is not recorded again.
+    /// </summary>
+    /// <param name="drafts">In the order of recording.</param>
+    /// <param name="by">Who records them.</param>
+    /// <param name="source">Where they come from; keys are unique within it.</param>
+    /// <param name="recorded">When they are recorded; now by default.</param>
+    /// <exception cref="LedgerRefusal">A rule is broken, or a key was used for other content; nothing was recorded.</exception>
+    public Receipt Record(IReadOnlyList<Draft> drafts, string by, string source, Instant? recorded = null)
+    {
+        ArgumentNullException.ThrowIfNull(drafts);
+        return Record(_ => drafts, by, source, recorded);
+    }
+
+    /// <summary>Records a batch that is made from what the mill holds at that very moment, with nothing else recorded in between.</summary>
+    /// <param name="drafting">Makes the drafts; must not record anything itself.</param>
+    /// <param name="by">Who records them.</param>
+    /// <param name="source">Where they come from; keys are unique within it.</param>
+    /// <param name="recorded">When they are recorded; now by default.</param>
+    /// <exception cref="LedgerRefusal">A rule is broken, or a key was used for other content; nothing was recorded.</exception>
+    public Receipt Record(Func<MillView, IReadOnlyList<Draft>> drafting, string by, string source, Instant? recorded = null)
+    {
+        ArgumentNullException.ThrowIfNull(drafting);
+        lock (gate)
+        {
+            engine.Begin();
+            try
+            {
+                if (engine.MayBeBehind())
+                {
+                    Loading.CatchUp(engine, book);
+                }
+
+                return new Recording(engine, book, by, source, recorded ?? clock.GetCurrentInstant()).Record(drafting(view));
+            }
+            finally
+            {
+                // After a commit there is nothing to roll back; after anything else nothing must stay.
+                engine.Rollback();
+            }
+        }
+    }
+
+    /// <summary>Changes the settings.</summary>
+    /// <exception cref="ArgumentException">One of them cannot be.</exception>
+    public void Set(MillSettings changed) => settings.Set(changed);
+
+    /// <summary>Asks a question of a view that does not change while it is asked.</summary>
+    public T Ask<T>(Func<MillView, T> question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        lock (gate)
+        {
+            CatchUp();
+            return question(view);
+        }
+    }
+
+    /// <summary>Closes the mill; every fact is on disk already.</summary>
+    public void Dispose()
+    {
+        lock (gate)
+        {
+            engine.Dispose();
+        }
+    }
+
+    private void CatchUp(Action<MillProgress>? progress = null)
+    {
+        if (!engine.MayBeBehind() || Loading.Last(engine) == book.Last)
+        {
+            return;
+        }
+
+        engine.Begin();
+        try
+        {
+            Loading.CatchUp(engine, book, progress);
+        }
+        finally
+        {
+            engine.Rollback();
+        }
+    }
+}
