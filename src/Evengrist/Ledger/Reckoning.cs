@@ -16,6 +16,7 @@ public sealed class Reckoning
     private readonly Schedule schedule;
     private readonly MarkedOut? marked;
     private readonly List<Checkpoint> checkpoints = [];
+    private readonly Dictionary<int, int> origins = [];
     private int[] loads = [];
     private Run run;
     private int touchesSeen;
@@ -98,7 +99,7 @@ public sealed class Reckoning
         var micros = moment.ToMicros();
         if (micros >= run.Now)
         {
-            return latest = new Snapshot(moment, Outflow, Parcels, run.Lying());
+            return latest = new Snapshot(moment, Outflow, Parcels, run);
         }
 
         var from = checkpoints.FindLast(c => c.Moment <= micros);
@@ -108,10 +109,16 @@ public sealed class Reckoning
         {
         }
 
-        return latest = new Snapshot(moment, Outflow, Parcels, replay.Lying());
+        return latest = new Snapshot(moment, Outflow, Parcels, replay);
     }
 
-    /// <summary>The parcel that a movement set down in a unit (truck, pallet, bulk load, tote) or a sink; null where it set none down.</summary>
+    /// <summary>The parcel that a movement took out of a source; null where it left no source.</summary>
+    /// <param name="movement">Position in <see cref="Book.Movements"/>.</param>
+    public int? OriginOf(int movement) => origins.TryGetValue(movement, out var parcel) && parcel < Parcels.Count && Parcels.MovementOf(parcel) == movement
+        ? parcel
+        : null;
+
+    /// <summary>The parcel that a movement set down in a unit (truck, pallet, bulk load, tote), a sink, or a wheat bin (the last of several); null where it set none down.</summary>
     /// <param name="movement">Position in <see cref="Book.Movements"/>.</param>
     public int? LoadOf(int movement) => loads[movement] - 1 is var parcel && parcel >= 0 && parcel < Parcels.Count && Parcels.MovementOf(parcel) == movement
         ? parcel
@@ -130,5 +137,6 @@ public sealed class Reckoning
     private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? null : marked)
     {
         OnLoad = replayed ? null : (movement, parcel) => loads[movement] = parcel + 1,
+        OnOrigin = replayed ? null : (movement, parcel) => origins[movement] = parcel,
     };
 }

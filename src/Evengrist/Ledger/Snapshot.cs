@@ -9,12 +9,13 @@ public sealed class Snapshot
 {
     private readonly Dictionary<int, Content> contents;
 
-    internal Snapshot(Instant at, Outflow outflow, ParcelGraph parcels, IEnumerable<(int Place, Content Content)> lying)
+    internal Snapshot(Instant at, Outflow outflow, ParcelGraph parcels, Run run)
     {
         At = at;
         Outflow = outflow;
         Parcels = parcels;
-        contents = lying.ToDictionary(l => l.Place, l => l.Content);
+        contents = run.Lying().ToDictionary(l => l.Place, l => l.Content);
+        Arriving = run.Arriving().Select(a => (new PlaceId(a.Place), (IReadOnlyList<Layer>)a.Layers)).ToArray();
     }
 
     /// <summary>The moment.</summary>
@@ -25,6 +26,9 @@ public sealed class Snapshot
 
     /// <summary>The graph whose parcels the layers name.</summary>
     public ParcelGraph Parcels { get; }
+
+    /// <summary>What flows under way have brought to units and sinks so far, not yet a load of its own.</summary>
+    public IReadOnlyList<(PlaceId Place, IReadOnlyList<Layer> Layers)> Arriving { get; }
 
     /// <summary>Places in which anything lies.</summary>
     public IEnumerable<PlaceId> Places => contents.Keys.Select(k => new PlaceId(k));

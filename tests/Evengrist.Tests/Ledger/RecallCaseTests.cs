@@ -6,12 +6,11 @@ namespace Evengrist.Tests.Ledger;
 /// <summary>One suspect truck in bin B14, drawn to a tempering bin and a mill: the arithmetic of a stirred tank fed by a pulse.</summary>
 public sealed class RecallCaseTests
 {
-    private const double Patent = 12.075;
-
     [Fact]
     public void FirstInFirstOut_PalletsAndPeak()
     {
-        var (mill, pallets) = Posed();
+        var mill = RecallCase.Posed();
+        var pallets = mill.Book.OfKind(PlaceKind.Pallet).Count();
         var reckoning = mill.Reckon(Outflow.FirstInFirstOut);
         var kilograms = SuspectKilograms(mill, reckoning, pallets);
 
@@ -33,7 +32,7 @@ public sealed class RecallCaseTests
         // Hours after the first draw: plug 58.86–62.62, core (top first) 42.86–46.62; stirred 3.57 % of every tonne.
         foreach (var (outflow, first, last) in new[] { (Outflow.FirstInFirstOut, 58.86, 62.62), (Outflow.CoreFirst, 42.86, 46.62) })
         {
-            var (mill, _) = Posed();
+            var mill = RecallCase.Posed();
             var suspect = mill.Id("SUSPECT");
             Assert.Equal(0, Share(first - 0.05), 9);
             Assert.Equal(1, Share(first + 0.05), 9);
@@ -50,7 +49,7 @@ public sealed class RecallCaseTests
             Assert.NotEqual(default, suspect);
         }
 
-        var stirred = Posed().Mill;
+        var stirred = RecallCase.Posed();
         var next = stirred.Reckon(Outflow.Stirred).At(PosedMill.Hour(30)).NextOut(stirred.Id("B14"), Mass.FromTonnes(1));
         var reckoning = stirred.Reckon(Outflow.Stirred);
         Assert.Equal(0.0357, next.Sum(l => l.Grams * stirred.OriginsOf(reckoning, l.Parcel).GetValueOrDefault("SUSPECT")) / 1e6, 0.00005);
@@ -59,7 +58,7 @@ public sealed class RecallCaseTests
     [Fact]
     public void CatchUp_LateFact_SameAsReckonedFromTheStart()
     {
-        var (mill, _) = Posed();
+        var mill = RecallCase.Posed();
         foreach (var outflow in Enum.GetValues<Outflow>())
         {
             var following = mill.Reckon(outflow);
@@ -102,34 +101,5 @@ public sealed class RecallCaseTests
         }
 
         return share;
-    }
-
-    private static (PosedMill Mill, int Pallets) Posed()
-    {
-        var mill = new PosedMill();
-        mill.Open(PlaceKind.Opening, "BELOW", "SUSPECT", "ABOVE", "OTHERS")
-            .Open(new OpenPlace("b14", "B14", PlaceKind.Bin) { CoreShare = 0 })
-            .Open(PlaceKind.MixLine, "MIX").Open(PlaceKind.MillUnit, "UA").Open(PlaceKind.PackingLine, "L1")
-            .Open(new OpenPlace("t", "TA", PlaceKind.TemperBin) { Stirred = Mass.FromTonnes(60) })
-            .Open(PlaceKind.FlourBin, "FB", "FEED")
-            .Connect("B14", "MIX").Connect("MIX", "TA").Connect("TA", "UA").Connect("UA", "L1").Connect("UA", "FEED");
-        mill.Move("BELOW", "B14", 412, -3).Move("SUSPECT", "B14", 26.34m, -2).Move("ABOVE", "B14", 300, -1);
-
-        // The tempering bin already holds 18 h of rest (315 t) and the stirred stage of 60 t.
-        mill.Move("OTHERS", "TA", 375, -1);
-        const int Hours = 105;
-        mill.Move("B14", "MIX", 7.0m * Hours, 0, Hours).Move("OTHERS", "MIX", 10.5m * Hours, 0, Hours)
-            .Move("MIX", "TA", 17.5m * Hours, 0, Hours).Move("TA", "UA", 17.5m * Hours, 0, Hours)
-            .Move("UA", "L1", 12.075m * Hours, 0, Hours).Move("UA", "FEED", 5.425m * Hours, 0, Hours);
-        var pallets = (int)(Patent * Hours);
-        var drafts = new List<Draft>();
-        for (var n = 1; n <= pallets; n++)
-        {
-            drafts.Add(new OpenPlace($"p{n}", $"P{n}", PlaceKind.Pallet));
-            drafts.Add(new Move($"m{n}", "L1", $"P{n}", Mass.FromTonnes(1), PosedMill.Hour(n / Patent)));
-        }
-
-        mill.Record([.. drafts]);
-        return (mill, pallets);
     }
 }

@@ -21,6 +21,15 @@ internal sealed class Flow
     /// <summary>Whether it leaves a bin for a place where it is blended with others: then a stretch ends where its parcel does.</summary>
     public bool MeetsOthers { get; init; }
 
+    /// <summary>Whether it falls into a wheat bin, where each parcel makes a layer.</summary>
+    public bool MakesLayers { get; init; }
+
+    /// <summary>The parcel whose layer it is making; −1 for none yet.</summary>
+    public int Layered { get; set; } = -1;
+
+    /// <summary>The layer it is making.</summary>
+    public int Layer { get; set; }
+
     /// <summary>Grams moved so far; behind the even rate only while the place it leaves has nothing to give.</summary>
     public double Moved { get; set; }
 
@@ -33,6 +42,7 @@ internal sealed class Flow
     public Flow Copy() => new()
     {
         Movement = Movement, From = From, To = To, Grams = Grams, At = At, Until = Until, Rank = Rank, MeetsOthers = MeetsOthers,
+        MakesLayers = MakesLayers, Layered = Layered, Layer = Layer,
         Moved = Moved, Origin = Origin, Arrived = Arrived is null ? null : [.. Arrived],
     };
 

@@ -13,9 +13,11 @@ internal sealed class Run
     private readonly MarkedOut? mark;
     private readonly List<Flow> flows = [];
     private readonly List<Layer> taken = [];
+    private readonly List<Layer> parts = [];
     private Content?[] contents = [];
     private int next;
     private int nextEmpty;
+    private long stretchEnd;
 
     public Run(Book book, Outflow outflow, Schedule schedule, IParcelMaker maker, MarkedOut? mark)
         => (this.book, this.outflow, this.schedule, this.maker, this.mark) = (book, outflow, schedule, maker, mark);
@@ -29,8 +31,15 @@ internal sealed class Run
     /// <summary>Whether anything is left to reckon.</summary>
     public bool HasMore => flows.Count > 0 || next < schedule.Count || nextEmpty < schedule.Empties.Count;
 
-    /// <summary>Parcels set down by a movement in a unit or a sink.</summary>
+    /// <summary>Told of the parcel a movement set down in a bin, a unit or a sink.</summary>
     public Action<int, int>? OnLoad { get; init; }
+
+    /// <summary>Told of the parcel a movement took out of a source.</summary>
+    public Action<int, int>? OnOrigin { get; init; }
+
+    /// <summary>What has arrived so far in units and sinks by flows under way.</summary>
+    public IEnumerable<(int Place, List<Layer> Layers)> Arriving() =>
+        flows.Where(f => f.Arrived is { Count: > 0 }).Select(f => (f.To, new List<Layer>(f.Arrived!)));
 
     /// <summary>Takes up a run where another stood; the copies make their parcels here.</summary>
     public void TakeUp(long now, IEnumerable<Flow> underWay, IEnumerable<(int Place, Content Content)> lying)
@@ -47,7 +56,7 @@ internal sealed class Run
         }
     }
 
-    /// <summary>Where the run stands, to be taken up again; junctions forget, so that both go on alike.</summary>
+    /// <summary>Where the run stands, to be taken up again; no mixture or layer goes on across it, so that both go on alike.</summary>
     public (List<Flow> Flows, List<(int Place, Content Content)> Contents) Stand()
     {
         foreach (var content in contents)
@@ -55,6 +64,7 @@ internal sealed class Run
             (content as JunctionContent)?.Forget();
         }
 
+        flows.ForEach(f => f.Layered = -1);
         return (flows.ConvertAll(f => f.Copy()), Lying().ToList());
     }
 
@@ -123,7 +133,7 @@ internal sealed class Run
 
     private void Advance(long moment)
     {
-        maker.Stretch(Now, moment);
+        maker.Stretch(Now, stretchEnd = moment);
         CarryDue(moment);
         Now = moment;
     }
@@ -172,7 +182,7 @@ internal sealed class Run
 
     private void Begin()
     {
-        maker.Stretch(Now, Now);
+        maker.Stretch(Now, stretchEnd = Now);
         var started = false;
         for (; next < schedule.Count && schedule[next].At <= Now; next++)
         {
@@ -205,11 +215,13 @@ internal sealed class Run
             Movement = index, From = movement.From.Value, To = movement.To.Value, Grams = movement.Mass.Grams,
             At = movement.At.ToMicros(), Until = movement.Until.ToMicros(), Rank = rank,
             Arrived = to is PlaceRole.Unit or PlaceRole.Sink ? [] : null,
+            MakesLayers = book[movement.To].Kind == PlaceKind.Bin,
             MeetsOthers = to == PlaceRole.Junction && kind.Role() == PlaceRole.Store && movement.IsFlow,
         };
         if (kind.Role() == PlaceRole.Source)
         {
             flow.Origin = maker.Origin(flow.From, index, flow.At, flow.Until, flow.Grams, kind is not (PlaceKind.Water or PlaceKind.AdditiveLot));
+            OnOrigin?.Invoke(index, flow.Origin);
         }
 
         var i = flows.Count;
@@ -264,7 +276,8 @@ internal sealed class Run
     {
         if (flow.Arrived is not { } arrived)
         {
-            (contents[flow.To - 1] ??= Make(book[new PlaceId(flow.To)])).Fill(parcel, grams);
+            var to = contents[flow.To - 1] ??= Make(book[new PlaceId(flow.To)]);
+            to.Fill(flow.MakesLayers ? LayerOf(flow, parcel, grams) : parcel, grams);
             return;
         }
 
@@ -278,6 +291,23 @@ internal sealed class Run
         }
 
         arrived.Add(new Layer(parcel, grams));
+    }
+
+    // What falls into a wheat bin is a parcel of its own, so that a trace can name the bin.
+    private int LayerOf(Flow flow, int parcel, double grams)
+    {
+        if (flow.Layered == parcel)
+        {
+            maker.Extend(flow.Layer, grams);
+            return flow.Layer;
+        }
+
+        parts.Clear();
+        parts.Add(new Layer(parcel, grams));
+        flow.Layered = parcel;
+        flow.Layer = maker.Load(flow.To, flow.Movement, Now, stretchEnd, parts, grams);
+        OnLoad?.Invoke(flow.Movement, flow.Layer);
+        return flow.Layer;
     }
 
     private void Hand(Flow flow)

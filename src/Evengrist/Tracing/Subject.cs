@@ -1,0 +1,71 @@
+using Evengrist.Ledger;
+using NodaTime;
+
+namespace Evengrist.Tracing;
+
+/// <summary>Finds the parcels a question is about, under one hypothesis.</summary>
+internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothing)
+{
+    public double Grams => Parcels.Sum(p => p.Grams);
+
+    public static Subject Find(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf, bool forward)
+    {
+        var role = place.Kind.Role();
+        var spanned = question.From is not null || question.Until is not null;
+        return role switch
+        {
+            PlaceRole.Source => Given(book, strand, place, question, asOf),
+            PlaceRole.Unit => Loaded(book, strand, place, question, asOf),
+            PlaceRole.Sink when !forward => Loaded(book, strand, place, question, asOf),
+            PlaceRole.Sink => None(strand, $"{place.Code} is where grain leaves the mill's hands: ask for its roots."),
+            _ when spanned => Passing(book, strand, place, question, asOf),
+            _ when forward => None(strand, $"Say from when to when: what leaves {place.Code} is followed over a span of hours."),
+            _ => Lying(strand, place, asOf),
+        };
+    }
+
+    private static Subject Given(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
+    {
+        var parcels = book.MovementsOf(place.Id)
+            .Where(i => book.Movements[i].From == place.Id && InSpan(book.Movements[i].At, question, asOf))
+            .Select(strand.Reckoning.OriginOf).OfType<int>()
+            .Select(p => new Layer(p, strand.Parcels.GramsOf(p))).ToList();
+        return parcels.Count > 0 ? new(strand, parcels, null) : None(strand, $"Nothing has left {place.Code} by then.");
+    }
+
+    private static Subject Loaded(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
+    {
+        var parcels = book.MovementsOf(place.Id)
+            .Where(i => book.Movements[i].To == place.Id && InSpan(book.Movements[i].At, question, asOf))
+            .Select(strand.Reckoning.LoadOf).OfType<int>()
+            .Select(p => new Layer(p, strand.Parcels.GramsOf(p))).ToList();
+        return parcels.Count > 0 ? new(strand, parcels, null) : None(strand, $"Nothing has come to {place.Code} by then.");
+    }
+
+    private static Subject Lying(Strand strand, Place place, Instant asOf)
+    {
+        var layers = strand.Reckoning.At(asOf).ContentOf(place.Id).ToList();
+        return layers.Count > 0 ? new(strand, layers, null) : None(strand, $"{place.Code} is empty on {asOf}. Ask about another moment, or about a span of hours.");
+    }
+
+    // What leaves a bin, a machine or a line in a span is marked and followed in a reckoning of its own.
+    private static Subject Passing(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
+    {
+        var from = question.From ?? Instant.FromUnixTimeTicks(0);
+        var until = question.Until is { } end && end < asOf ? end : asOf;
+        if (until <= from)
+        {
+            return None(strand, "The span ends before it begins, or lies after the moment looked back from.");
+        }
+
+        var reckoning = new Reckoning(book, strand.Reckoning.Outflow, new Mark(place.Id, from, until));
+        var marked = new Strand(reckoning);
+        marked.CatchUp();
+        return reckoning.Marked.Count > 0 ? new(marked, [.. reckoning.Marked], null) : None(strand, $"Nothing left {place.Code} between {from} and {until}.");
+    }
+
+    private static bool InSpan(Instant at, TraceQuestion question, Instant asOf) =>
+        at <= asOf && (question.From is not { } from || at >= from) && (question.Until is not { } until || at < until);
+
+    private static Subject None(Strand strand, string why) => new(strand, [], why);
+}
