@@ -1,3 +1,5 @@
+using Evengrist.Quantities;
+
 namespace Evengrist.Ledger;
 
 /// <summary>What each property can be read in, and whether it needs a moisture basis.</summary>
@@ -21,29 +23,52 @@ public static class Readings
         _ => [],
     };
 
+    /// <summary>The property in the words of the mill: <c>protein</c>, <c>test weight</c>.</summary>
+    public static string Words(this Property what) => what switch
+    {
+        Property.FallingNumber => "falling number",
+        Property.TestWeight => "test weight",
+        Property.WetGluten => "wet gluten",
+        Property.Don => "DON",
+        Property.GrossWeight => "gross",
+        Property.TareWeight => "tare",
+        Property.ThousandKernelWeight => "thousand-kernel weight",
+        Property.ForeignMaterial => "foreign material",
+        Property.ShrunkenAndBroken => "shrunken and broken",
+        Property.Damaged => "damaged kernels",
+        Property.SoundedStock => "sounded stock",
+        _ => what.ToString().ToLowerInvariant(),
+    };
+
     /// <summary>What is wrong with a reading and what to do, in a sentence; null where nothing is.</summary>
     public static string? Fault(Reading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        var units = UnitsOf(reading.What);
-        if (!units.Contains(reading.Unit))
+        return Fault(reading.What, reading.Value, reading.Unit, reading.Basis);
+    }
+
+    /// <summary>What is wrong with a value, its unit and its basis and what to do, in a sentence; null where nothing is.</summary>
+    public static string? Fault(Property what, decimal value, string unit, Basis basis)
+    {
+        var units = UnitsOf(what);
+        if (!units.Contains(unit))
         {
-            return $"{reading.What} is read in {string.Join(" or ", units)}, not in \"{reading.Unit}\".";
+            return $"{what} is read in {string.Join(" or ", units)}, not in \"{unit}\".";
         }
 
-        if (reading.What.NeedsBasis() && !reading.Basis.IsStated)
+        if (what.NeedsBasis() && !basis.IsStated)
         {
-            return $"{reading.What} needs a moisture basis: say dry, 12mb, 14mb or another.";
+            return $"{what} needs a moisture basis: say dry, 12mb, 14mb or another.";
         }
 
-        if (!reading.What.NeedsBasis() && reading.Basis.IsStated)
+        if (!what.NeedsBasis() && basis.IsStated)
         {
-            return $"{reading.What} has no moisture basis: leave \"{reading.Basis}\" out.";
+            return $"{what} has no moisture basis: leave \"{basis}\" out.";
         }
 
-        var (least, most) = Range(reading.What, reading.Unit);
-        return reading.Value < least || reading.Value > most
-            ? $"{reading.What} of {reading.Value} {reading.Unit} cannot be: it lies from {least} to {most} {reading.Unit}."
+        var (least, most) = Range(what, unit);
+        return value < least || value > most
+            ? $"{what} of {value} {unit} cannot be: it lies from {least} to {most} {unit}."
             : null;
     }
 

@@ -53,13 +53,19 @@ public readonly record struct TestWeight : IComparable<TestWeight>
     /// <param name="unit"><c>kg/hL</c>, <c>lb/bu</c> or <c>g/0.5L</c>.</param>
     /// <param name="durum">Whether the wheat is durum: it has its own equation.</param>
     /// <exception cref="ArgumentException">Not a unit of test weight, or outside 20 to 100 kg/hL.</exception>
-    public static TestWeight Read(decimal raw, string unit, bool durum) => Read(raw, unit switch
+    public static TestWeight Read(decimal raw, string unit, bool durum) => Read(raw, ConventionOf(unit, durum));
+
+    /// <summary>The convention of a unit written on a ticket.</summary>
+    /// <param name="unit"><c>kg/hL</c>, <c>lb/bu</c> or <c>g/0.5L</c>.</param>
+    /// <param name="durum">Whether the wheat is durum: it has its own equation.</param>
+    /// <exception cref="ArgumentException">Not a unit of test weight.</exception>
+    public static TestWeightConvention ConventionOf(string unit, bool durum) => unit switch
     {
         "kg/hL" => TestWeightConvention.KilogramsPerHectolitre,
         "lb/bu" => durum ? TestWeightConvention.UsDurum : TestWeightConvention.UsWheat,
         "g/0.5L" => durum ? TestWeightConvention.CanadianDurum : TestWeightConvention.CanadianWheat,
         _ => throw new ArgumentException($"\"{unit}\" is not a unit of test weight: write kg/hL, lb/bu or g/0.5L.", nameof(unit)),
-    });
+    };
 
     /// <summary>Whether <paramref name="left"/> is lighter than <paramref name="right"/>.</summary>
     public static bool operator <(TestWeight left, TestWeight right) => left.CompareTo(right) < 0;

@@ -1,0 +1,64 @@
+using System.Globalization;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+
+namespace Evengrist.Intake;
+
+/// <summary>One scale asked about one load: the finding carried to the scale's unit and basis, and the answer with its reason.</summary>
+internal sealed class ScaleLine
+{
+    private readonly ContractScale scale;
+    private readonly Finding finding;
+
+    public ScaleLine(ContractScale scale, Delivery delivery, ContractTerms terms)
+    {
+        this.scale = scale;
+        finding = delivery.Findings.Single(f => f.What == scale.Factor);
+        Answer = scale.Ask(Carried(terms.Durum));
+    }
+
+    public ScaleAnswer Answer { get; }
+
+    public ScaleEffect Kind => scale.Effect;
+
+    /// <summary>Money for each unit, or per cent of the mass; 0 where the scale gives no effect.</summary>
+    public decimal Effect => Answer is ScaleEffectOf given ? given.Effect : 0m;
+
+    public string? Refusal => Answer switch
+    {
+        ScaleRejects r => $"{Name} of {Text(r.Recorded)} is beyond {Text(r.Limit)}: under scale {scale.Title} such a load is not taken.",
+        ScaleSilent s => $"{Name} of {Text(s.Recorded)} lies beyond the end of scale {scale.Title} at {Text(s.End)}: agree a price for this load.",
+        _ => null,
+    };
+
+    public Price PriceEffect => Price.Of(Money.Of(Effect, scale.Currency!), scale.Per);
+
+    private string Name => scale.Factor.Words();
+
+    /// <summary>The effect as a line: the step that counted, the finding, and the table's source.</summary>
+    public Figure Figure(string unit, decimal value)
+    {
+        var given = (ScaleEffectOf)Answer;
+        var rounding = scale.Rounding == StepRounding.Floor ? "step downward" : "nearest step";
+        var recorded = Quantities.Figure.Reckoned(Name, given.Recorded, scale.Unit, scale.RecordedDecimals, new Because(
+            scale.Basis.IsStated ? $"carried to {scale.Basis}, recorded half up" : "recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with { Basis = scale.Basis };
+        var source = scale.Source.Length == 0 ? scale.Title : $"{scale.Title}: {scale.Source}";
+        return Quantities.Figure.Reckoned($"{Name} scale", value, unit, Math.Clamp((int)value.Scale, 2, 6),
+            new Because($"{rounding} to {Text(given.Step)}", [recorded], source));
+    }
+
+    private decimal Carried(bool durum)
+    {
+        if (scale.Factor == Property.TestWeight && finding.Unit != scale.Unit)
+        {
+            var (from, to) = (TestWeight.ConventionOf(finding.Unit, durum), TestWeight.ConventionOf(scale.Unit, durum));
+            return TestWeightFormula.Of(to).FromKilogramsPerHectolitre(TestWeightFormula.Of(from).ToKilogramsPerHectolitre(finding.Value));
+        }
+
+        return scale.Basis.IsStated && scale.Basis != finding.Basis
+            ? finding.Value * (100m - scale.Basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent)
+            : finding.Value;
+    }
+
+    private string Text(decimal value) => string.Create(CultureInfo.InvariantCulture, $"{value} {scale.Unit}{(scale.Basis.IsStated ? " " + scale.Basis : "")}");
+}

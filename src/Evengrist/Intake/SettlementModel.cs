@@ -1,0 +1,49 @@
+using Evengrist.Quantities;
+
+namespace Evengrist.Intake;
+
+/// <summary>Settles a load under a contract: net, less dockage, less water above the base, mass effects, price effects, pay.</summary>
+/// <remarks>
+/// <para>Nothing is rounded on the way: factors are recorded by rule before they are looked up, and the pay is rounded once, at the end.</para>
+/// <para>Price effects add, mass effects multiply; the order of the scales does not matter. Model: docs/model/settlement.md.</para>
+/// </remarks>
+public static class SettlementModel
+{
+    /// <summary>Settles a load.</summary>
+    /// <param name="delivery">Weights, day and findings.</param>
+    /// <param name="terms">The contract.</param>
+    /// <returns>A <see cref="Settlement"/>, or <see cref="NotSettled"/> with every reason found.</returns>
+    public static SettlementOutcome Settle(Delivery delivery, ContractTerms terms)
+    {
+        ArgumentNullException.ThrowIfNull(delivery);
+        ArgumentNullException.ThrowIfNull(terms);
+        var faults = SettlementCheck.Of(delivery, terms);
+        if (faults.Count > 0)
+        {
+            return new NotSettled(faults);
+        }
+
+        var scales = terms.Scales.Select(s => new ScaleLine(s, delivery, terms)).ToList();
+        var refused = scales.Select(s => s.Refusal).OfType<string>().ToList();
+        if (refused.Count > 0)
+        {
+            return new NotSettled(refused);
+        }
+
+        var mass = new MassLines(delivery, terms, scales);
+        var price = new PriceLines(terms, scales);
+        if (mass.Settled <= 0m || price.Price.Money.Amount < 0m)
+        {
+            return new NotSettled([$"The scales take more than there is: {Shown.Digits(mass.Settled, 1)} kg at {price.Price}. Agree a price for this load."]);
+        }
+
+        var pay = (price.Price.Money * (terms.Base.Per == PriceUnit.Bushel ? mass.Bushels : mass.Settled / 1000m)).Rounded();
+        var payLine = Figure.Reckoned("pay", pay.Amount, pay.Currency, CurrencyDecimals.Of(pay.Currency), new Because("quantity × price, rounded once, half up", [mass.Quantity, price.Line], terms.Title));
+        return new Settlement(
+            [.. mass.Lines, .. price.Lines, payLine],
+            delivery.Weighing.Net, Mass.FromKilograms(mass.Clean), Mass.FromKilograms(mass.Settled), mass.Bushels, price.Price, pay)
+        {
+            Under = string.Join(", ", terms.Scales.Select(s => s.Title).Prepend(terms.Title)),
+        };
+    }
+}

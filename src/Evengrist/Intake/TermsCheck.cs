@@ -1,0 +1,48 @@
+using Evengrist.Quantities;
+
+namespace Evengrist.Intake;
+
+/// <summary>The rules contract terms keep as data, so that a settlement cannot go wrong for their sake.</summary>
+internal static class TermsCheck
+{
+    private const decimal MostPrice = 1_000_000m;
+
+    public static IEnumerable<string> Of(ContractTerms terms)
+    {
+        if (string.IsNullOrWhiteSpace(terms.Code) || terms.Version < 1)
+        {
+            yield return "A contract needs a code and a version from 1.";
+        }
+
+        if (terms.Base.Per == PriceUnit.None || terms.Base.Money.Amount is <= 0m or > MostPrice)
+        {
+            yield return $"The base price lies above 0 and not above {MostPrice}, with a currency, for a bushel or a tonne.";
+            yield break;
+        }
+
+        if (terms.DockageDecimals is < 0 or > 6 || terms.MoistureDecimals is < 0 or > 6)
+        {
+            yield return "Dockage and moisture are recorded at 0 to 6 decimals.";
+        }
+
+        if (terms.Until < terms.From)
+        {
+            yield return $"The contract ends on {terms.Until} before it begins on {terms.From}.";
+        }
+
+        foreach (var fault in terms.Scales.SelectMany(s => s.Faults()))
+        {
+            yield return fault;
+        }
+
+        foreach (var scale in terms.Scales.Where(s => s.Currency is { } currency && currency != terms.Base.Money.Currency))
+        {
+            yield return $"Scale {scale.Title} is in {scale.Currency}, the base price in {terms.Base.Money.Currency}: agree on one.";
+        }
+
+        foreach (var code in terms.Scales.GroupBy(s => s.Code, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => g.Key))
+        {
+            yield return $"Scale {code} stands in the contract twice.";
+        }
+    }
+}
