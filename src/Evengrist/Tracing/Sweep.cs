@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Evengrist.Ledger;
 
 namespace Evengrist.Tracing;
@@ -102,12 +103,16 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
     public ReadOnlySpan<int> Forward(scoped ReadOnlySpan<int> parcels, scoped ReadOnlySpan<double> fractions, double least = 0)
     {
         Begin(parcels, fractions, 1, least);
+        var starts = rows.First;
+        var parents = rows.Parents;
+        var weights = rows.Shares;
+        var totals = shares.AsSpan();
         var covered = forward?.Covered ?? 0;
         var from = 0;
         int parcel;
         while ((parcel = open.TakeLowest(ref from)) >= 0 && parcel < covered)
         {
-            if (Pull(parcel, least))
+            if (Keep(parcel, Pull(parcel, starts, parents, weights, totals), least))
             {
                 foreach (var child in forward!.Row(parcel, covered))
                 {
@@ -116,13 +121,13 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
             }
         }
 
-        // Parcels the rows do not know yet are asked one by one; the first that can be reached is the first start among them, or
-        // the first of them when something below was reached.
+        // Parcels the rows do not know yet are asked one by one: from the first such when one below was reached, else from the
+        // first start among them.
         if (parcel >= 0 || reachedCount > 0)
         {
-            for (var late = reachedCount > 0 ? covered : parcel; late < rows.Count; late++)
+            for (var late = reachedCount > 0 ? covered : parcel; late < starts.Length - 1; late++)
             {
-                Pull(late, least);
+                Keep(late, Pull(late, starts, parents, weights, totals), least);
             }
         }
 
@@ -134,19 +139,20 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
         return Reached;
     }
 
-    private bool Pull(int parcel, double least)
+    // The spans come from the caller: fetched here they would cost as much as the sum.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Pull(
+        int parcel, ReadOnlySpan<int> starts, ReadOnlySpan<int> parents, ReadOnlySpan<double> weights, Span<double> totals)
     {
-        var starts = rows.First;
-        var parents = rows.Parents;
-        var weights = rows.Shares;
         var sum = 0.0;
-        for (var edge = starts[parcel]; edge < starts[parcel + 1]; edge++)
+        var end = starts[parcel + 1];
+        for (var edge = starts[parcel]; edge < end; edge++)
         {
-            sum += weights[edge] * shares[parents[edge]];
+            sum += weights[edge] * totals[parents[edge]];
         }
 
-        var own = Math.Min(1, shares[parcel]);
-        return Keep(parcel, shares[parcel] = own + (1 - own) * sum, least);
+        var own = Math.Min(1, totals[parcel]);
+        return totals[parcel] = own + (1 - own) * sum;
     }
 
     private bool Keep(int parcel, double total, double least)
