@@ -6,8 +6,8 @@ namespace Evengrist.Tracing;
 /// <remarks>Empties itself as it is read, so a sweep pays for what it reached and not for the size of the graph.</remarks>
 internal sealed class ReachSet
 {
-    private ulong[] words = [];
-    private ulong[] groups = [];
+    private ulong[] words = new ulong[1];
+    private ulong[] groups = new ulong[1];
 
     /// <summary>Memory held, in bytes.</summary>
     public long Bytes => sizeof(ulong) * ((long)words.Length + groups.Length);
@@ -22,36 +22,54 @@ internal sealed class ReachSet
         }
     }
 
-    /// <summary>Puts a number in the set.</summary>
+    /// <summary>Puts a number in the set; while it is read upwards only numbers above the last read, downwards only below.</summary>
     public void Add(int number)
     {
-        var word = number >> 6;
-        words[word] |= 1UL << number;
-        groups[word >> 6] |= 1UL << word;
-    }
-
-    /// <summary>Takes the highest number out; −1 when there is none.</summary>
-    /// <param name="from">A number not below any in the set; afterwards the number taken.</param>
-    public int TakeHighest(ref int from)
-    {
-        var group = from >> 12;
-        while (groups[group] == 0)
+        ref var word = ref words[number >> 6];
+        if (word == 0)
         {
-            if (--group < 0)
-            {
-                return -1;
-            }
+            groups[number >> 12] |= 1UL << (number >> 6);
         }
 
-        var word = (group << 6) + 63 - BitOperations.LeadingZeroCount(groups[group]);
-        return from = Take(word, 63 - BitOperations.LeadingZeroCount(words[word]));
+        word |= 1UL << number;
     }
 
-    /// <summary>Takes the lowest number out; −1 when there is none.</summary>
-    /// <param name="from">A number not above any in the set; afterwards the number taken.</param>
-    public int TakeLowest(ref int from)
+    /// <summary>The lowest number; −1 when the set is empty. Read on with <see cref="Above"/> to the end.</summary>
+    public int Lowest() => LowestFrom(0);
+
+    /// <summary>The highest number; −1 when the set is empty. Read on with <see cref="Below"/> to the end.</summary>
+    public int Highest() => HighestFrom(groups.Length - 1);
+
+    /// <summary>The next number above the last one read; −1 when there is none, and then the set is empty.</summary>
+    public int Above(int number)
     {
-        var group = from >> 12;
+        var word = number >> 6;
+        var rest = words[word] & (ulong.MaxValue << number << 1);
+        if (rest != 0)
+        {
+            return (word << 6) + BitOperations.TrailingZeroCount(rest);
+        }
+
+        Clear(word);
+        return LowestFrom(word >> 6);
+    }
+
+    /// <summary>The next number below the last one read; −1 when there is none, and then the set is empty.</summary>
+    public int Below(int number)
+    {
+        var word = number >> 6;
+        var rest = words[word] & ~(ulong.MaxValue << number);
+        if (rest != 0)
+        {
+            return (word << 6) + 63 - BitOperations.LeadingZeroCount(rest);
+        }
+
+        Clear(word);
+        return HighestFrom(word >> 6);
+    }
+
+    private int LowestFrom(int group)
+    {
         while (groups[group] == 0)
         {
             if (++group == groups.Length)
@@ -61,17 +79,27 @@ internal sealed class ReachSet
         }
 
         var word = (group << 6) + BitOperations.TrailingZeroCount(groups[group]);
-        return from = Take(word, BitOperations.TrailingZeroCount(words[word]));
+        return (word << 6) + BitOperations.TrailingZeroCount(words[word]);
     }
 
-    private int Take(int word, int bit)
+    private int HighestFrom(int group)
     {
-        words[word] &= ~(1UL << bit);
-        if (words[word] == 0)
+        while (groups[group] == 0)
         {
-            groups[word >> 6] &= ~(1UL << word);
+            if (--group < 0)
+            {
+                return -1;
+            }
         }
 
-        return (word << 6) + bit;
+        var word = (group << 6) + 63 - BitOperations.LeadingZeroCount(groups[group]);
+        return (word << 6) + 63 - BitOperations.LeadingZeroCount(words[word]);
+    }
+
+    // A word is emptied when it has been read to its end: emptying it bit by bit would make each read wait for a write.
+    private void Clear(int word)
+    {
+        words[word] = 0;
+        groups[word >> 6] &= ~(1UL << word);
     }
 }

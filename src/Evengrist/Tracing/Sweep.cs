@@ -59,8 +59,7 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
         var parents = rows.Parents;
         var weights = rows.Shares;
         var totals = shares.AsSpan();
-        var from = rows.Count;
-        for (var parcel = open.TakeHighest(ref from); parcel >= 0; parcel = open.TakeHighest(ref from))
+        for (var parcel = open.Highest(); parcel >= 0; parcel = open.Below(parcel))
         {
             var total = totals[parcel];
             if (!Keep(parcel, total, least))
@@ -108,9 +107,8 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
         var weights = rows.Shares;
         var totals = shares.AsSpan();
         var covered = forward?.Covered ?? 0;
-        var from = 0;
-        int parcel;
-        while ((parcel = open.TakeLowest(ref from)) >= 0 && parcel < covered)
+        var parcel = open.Lowest();
+        for (; parcel >= 0 && parcel < covered; parcel = open.Above(parcel))
         {
             if (Keep(parcel, Pull(parcel, starts, parents, weights, totals), least))
             {
@@ -133,7 +131,7 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
 
         while (parcel >= 0)
         {
-            parcel = open.TakeLowest(ref from);
+            parcel = open.Above(parcel);
         }
 
         return Reached;
@@ -182,7 +180,7 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
             Array.Resize(ref shares, rows.Count + rows.Count / 8);
         }
 
-        open.Grow(rows.Count + 1);
+        open.Grow(rows.Count);
         for (var i = 0; i < parcels.Length; i++)
         {
             shares[parcels[i]] += fractions[i];
