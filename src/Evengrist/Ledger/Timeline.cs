@@ -106,6 +106,13 @@ internal sealed class Timeline
                 level += flow.PartBefore(moment) - flow.PartBefore(previous);
             }
 
+            // While even flows run, each may be a gram off what was weighed by then; when none runs the grams are exact.
+            var slack = running.Count == 0 ? 0.5 : 1.5 + running.Count;
+            if (Judge(moment, level, slack, capacity) is { } before)
+            {
+                return before;
+            }
+
             running.RemoveAll(f => f.Until <= moment);
             for (; started < byStart.Length && byStart[started].At <= moment; started++)
             {
@@ -120,16 +127,9 @@ internal sealed class Timeline
                 }
             }
 
-            // Even flows are cut to the gram at every moment, so each one running may be a gram off.
-            var slack = 2 + running.Count;
-            if (level < -slack)
+            if (Judge(moment, level, slack, capacity) is { } after)
             {
-                return new Breach(moment, (long)Math.Round(level), TooLittle: true);
-            }
-
-            if (capacity is { } most && level > most.Grams + slack)
-            {
-                return new Breach(moment, (long)Math.Round(level - most.Grams), TooLittle: false);
+                return after;
             }
 
             previous = moment;
@@ -137,6 +137,12 @@ internal sealed class Timeline
 
         return null;
     }
+
+    private static Breach? Judge(long moment, double level, double slack, Mass? capacity) => level < -slack
+        ? new Breach(moment, (long)Math.Round(level), TooLittle: true)
+        : capacity is { } most && level > most.Grams + slack
+            ? new Breach(moment, (long)Math.Round(level - most.Grams), TooLittle: false)
+            : null;
 
     private int FirstDoneAtOrAfter(long moment)
     {
