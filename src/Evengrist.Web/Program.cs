@@ -1,3 +1,3 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.Run();
+using Evengrist.Web.Start;
+
+return await EvengristProgram.RunAsync(args, Console.Out, Console.Error);

@@ -1,0 +1,51 @@
+using System.ComponentModel;
+using Evengrist.Ledger;
+using Evengrist.Web.Sights;
+using Evengrist.Web.Start;
+using NodaTime;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>What lies where, over HTTP.</summary>
+public static class BinsApi
+{
+    /// <summary>Adds the questions about bins.</summary>
+    public static void MapBinsApi(this IEndpointRouteBuilder app)
+    {
+        var bins = app.MapGroup("/api/bins").WithTags("Bins");
+        bins.MapGet("", All).WithSummary("Every wheat, temper and flour bin with its stock").Produces<BinAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
+        bins.MapGet("{code}/content", Content).WithSummary("What lies in a wheat bin under one hypothesis of outflow, and what comes out next under each")
+            .Produces<ContentAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
+    }
+
+    private static IResult All(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof)
+    {
+        var mill = door.Mill!;
+        return ApiMoment.Read(asof, mill.Settings, clock) is not { } at ? ApiMoment.Bad(asof) : Results.Ok(mill.Ask(view =>
+        {
+            var sighting = new BinSighting(view, at);
+            return view.Book.Places.Where(p => p.Kind is PlaceKind.Bin or PlaceKind.TemperBin or PlaceKind.FlourBin).Select(p => BinAnswer.Of(sighting.Glance(p), at)).ToArray();
+        }));
+    }
+
+    private static IResult Content(
+        MillDoor door, IClock clock, [Description("Code of a wheat bin.")] string code,
+        [Description("How grain is supposed to leave: fifo, core or stirred; fifo when left out.")] string? outflow, [Description(ApiMoment.Says)] string? asof)
+    {
+        var mill = door.Mill!;
+        if (ApiMoment.Read(asof, mill.Settings, clock) is not { } at)
+        {
+            return ApiMoment.Bad(asof);
+        }
+
+        if (OutflowWords.Read(outflow ?? Outflow.FirstInFirstOut.Code()) is not { } chosen)
+        {
+            return Results.Problem($"\"{outflow}\" is no hypothesis. Say fifo, core or stirred.", statusCode: StatusCodes.Status400BadRequest, title: "outflow is no hypothesis");
+        }
+
+        var content = mill.Ask(view => view.Book.Find(code) is { Kind: PlaceKind.Bin } place ? ContentAnswer.Of(new BinSighting(view, at).Look(place, chosen), chosen.Code(), at) : null);
+        return content is null
+            ? Results.Problem($"There is no wheat bin with the code \"{code}\". /api/bins lists all bins.", statusCode: StatusCodes.Status404NotFound, title: "No such bin")
+            : Results.Ok(content);
+    }
+}

@@ -1,0 +1,35 @@
+using System.Reflection;
+using Microsoft.AspNetCore.Components;
+
+namespace Evengrist.Web.Face;
+
+/// <summary>One stop on the way of the grain, or one of the pages that look over the whole way.</summary>
+/// <param name="Name">The word in the navigation.</param>
+/// <param name="Path">Where its page lies.</param>
+/// <param name="OnTheWay">Whether grain passes through it.</param>
+public sealed record Room(string Name, string Path, bool OnTheWay);
+
+/// <summary>The rooms in the order of the way of the grain; only those that have a page are shown.</summary>
+public static class Rooms
+{
+    private static readonly Room[] All =
+    [
+        new("Today", "/", false),
+        new("Intake", "/intake", true),
+        new("Bins", "/bins", true),
+        new("Mix", "/mix", true),
+        new("Tempering", "/tempering", true),
+        new("Milling", "/milling", true),
+        new("Streams", "/streams", true),
+        new("Laboratory", "/laboratory", true),
+        new("Packing", "/packing", true),
+        new("Tracing", "/tracing", true),
+        new("Ledger", "/ledger", false),
+    ];
+
+    /// <summary>The rooms whose page exists in this program, in order.</summary>
+    public static IReadOnlyList<Room> Built { get; } = [.. All.Where(r => Routes().Contains(r.Path))];
+
+    private static HashSet<string> Routes() => [.. typeof(Rooms).Assembly.GetTypes()
+        .SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template)];
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Http.Features;
+
+namespace Evengrist.Web.Security;
+
+/// <summary>How much one request may bring.</summary>
+public static class UploadBound
+{
+    /// <summary>Most megabytes of one request: a file of the size that an import reads, and the fields beside it.</summary>
+    public const int MegaBytes = 21;
+
+    /// <summary>The same in bytes.</summary>
+    public const int Bytes = MegaBytes * 1024 * 1024;
+
+    /// <summary>Refuses a body that says it is larger before a byte of it is read.</summary>
+    public static void UseUploadBound(this IApplicationBuilder app) => app.Use((context, next) =>
+    {
+        if (context.Request.ContentLength > Bytes)
+        {
+            context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
+            return Task.CompletedTask;
+        }
+
+        return next(context);
+    });
+
+    /// <summary>Sets the bound for bodies and forms.</summary>
+    public static void BoundUploads(this WebApplicationBuilder builder)
+    {
+        builder.WebHost.ConfigureKestrel(kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = Bytes;
+        });
+        builder.Services.Configure<FormOptions>(form =>
+        {
+            form.MultipartBodyLengthLimit = Bytes;
+            form.ValueCountLimit = 512;
+        });
+    }
+}

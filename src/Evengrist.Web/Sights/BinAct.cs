@@ -1,0 +1,44 @@
+using Evengrist.Ledger;
+using Evengrist.Web.Visiting;
+
+namespace Evengrist.Web.Sights;
+
+/// <summary>What a person filled in about a bin.</summary>
+public sealed class BinAct
+{
+    /// <summary>Made with the form, so that the same form sent twice is one fact.</summary>
+    public string? Key { get; set; }
+
+    /// <summary><c>hold</c>, <c>release</c>, <c>empty</c>, <c>note</c> or <c>state:</c> with one of <see cref="BinStates.All"/>.</summary>
+    public string? What { get; set; }
+
+    /// <summary>When, by the mill's clock.</summary>
+    public string? At { get; set; }
+
+    /// <summary>Why.</summary>
+    public string? Text { get; set; }
+
+    /// <summary>The fact to be; null where the form cannot be read.</summary>
+    public Happen? ToDraft(string code, Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        var text = (Text ?? "").Trim();
+        if (visit.Read(At) is not { } at || string.IsNullOrWhiteSpace(Key) || Kind is not { } kind)
+        {
+            return null;
+        }
+
+        return new Happen(Key, code, at, kind, kind != HappeningKind.State ? text : text.Length == 0 ? State! : $"{State}: {text}");
+    }
+
+    private string? State => What?.StartsWith("state:", StringComparison.Ordinal) == true && BinStates.All.Contains(What[6..]) ? What[6..] : null;
+
+    private HappeningKind? Kind => What switch
+    {
+        "hold" => HappeningKind.Held,
+        "release" => HappeningKind.Released,
+        "empty" => HappeningKind.ProvenEmpty,
+        "note" => HappeningKind.Note,
+        _ => State is null ? null : HappeningKind.State,
+    };
+}

@@ -1,0 +1,104 @@
+using Evengrist.Bins;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Records;
+using NodaTime;
+
+namespace Evengrist.Web.Sights;
+
+/// <summary>Looks at bins at one moment; remembers what was read on loads while it looks.</summary>
+public sealed class BinSighting
+{
+    private readonly Book book;
+    private readonly Instant at;
+    private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses;
+    private readonly Dictionary<PlaceId, LoadTest?> tests = [];
+
+    /// <summary>Asks the reckoning of every hypothesis for the moment.</summary>
+    public BinSighting(MillView view, Instant at)
+    {
+        (book, this.at) = (view.Book, at);
+        hypotheses = OutflowWords.All.ToDictionary(o => o, o =>
+        {
+            var reckoning = view.Reckoning(o);
+            return (reckoning.At(at), new MakeupModel(book, reckoning.Parcels));
+        });
+    }
+
+    /// <summary>What is posed to be drawn where it is asked what comes out next.</summary>
+    public static Mass DrawPosed { get; } = Mass.FromTonnes(25m);
+
+    /// <summary>A bin with its layers under one hypothesis and what comes out next under each.</summary>
+    public BinSight Look(Place place, Outflow outflow)
+    {
+        var bin = Glance(place);
+        var layers = Layers(place, outflow, bin.Stock);
+        return bin with
+        {
+            Bands = [.. Bands(layers, outflow)],
+            Protein = ProteinOf([.. layers.Select(l => l.Layer)], outflow),
+            Next = [.. OutflowWords.All.Select(o => NextOf(place, o))],
+        };
+    }
+
+    /// <summary>A bin without its layers: stock, hold and state.</summary>
+    public BinSight Glance(Place place)
+    {
+        var (into, outOf) = book.ThroughputOf(place.Id, at);
+        return new BinSight(place, book.StockOf(place.Id, at), into, outOf)
+        {
+            Hold = book.HoldOn(place.Id, at),
+            State = book.HappeningsOn(place.Id).LastOrDefault(h => (h.Kind is HappeningKind.State or HappeningKind.ProvenEmpty) && h.At <= at),
+        };
+    }
+
+    private List<(Layer Layer, LayerSight Sight)> Layers(Place place, Outflow outflow, Mass stock)
+    {
+        var (snapshot, makeup) = hypotheses[outflow];
+        var layers = snapshot.ContentOf(place.Id).Where(l => l.Grams > 0).ToArray();
+        if (layers.Length == 0 || stock <= Mass.Zero)
+        {
+            return [];
+        }
+
+        var masses = stock.Split([.. layers.Select(l => l.Grams)]);
+        return [.. layers.Zip(masses, (layer, mass) =>
+        {
+            var made = makeup.Of(layer);
+            return (layer, new LayerSight(layer.Parcel, mass, snapshot.Parcels[layer.Parcel].From, OriginWords.Grouped(book, made), Codes(made.Loads), Codes(made.Origins), BlendProtein.Of(made, Test)));
+        })];
+    }
+
+    private IEnumerable<Band> Bands(List<(Layer Layer, LayerSight Sight)> layers, Outflow outflow)
+    {
+        for (var i = 0; i < layers.Count;)
+        {
+            var origin = OriginWords.Leading(layers[i].Sight.Groups);
+            var same = layers.Skip(i).TakeWhile(l => OriginWords.Leading(l.Sight.Groups) == origin).ToArray();
+            yield return new Band(origin, Mass.FromGrams(same.Sum(l => l.Sight.Mass.Grams)), [.. same.Select(l => l.Sight)], ProteinOf([.. same.Select(l => l.Layer)], outflow));
+            i += same.Length;
+        }
+    }
+
+    private NextOut NextOf(Place place, Outflow outflow)
+    {
+        var (snapshot, makeup) = hypotheses[outflow];
+        var layers = snapshot.NextOut(place.Id, DrawPosed);
+        var made = makeup.Of(layers);
+        return new NextOut(outflow, Mass.FromGrams((long)layers.Sum(l => l.Grams)), OriginWords.Grouped(book, made), Codes(made.Loads), BlendProtein.Of(made, Test));
+    }
+
+    private BlendProtein? ProteinOf(IReadOnlyList<Layer> layers, Outflow outflow) => BlendProtein.Of(hypotheses[outflow].Makeup.Of(layers), Test);
+
+    private LoadTest? Test(PlaceId load)
+    {
+        if (!tests.TryGetValue(load, out var test))
+        {
+            tests.Add(load, test = LoadTest.Of(book, load, at));
+        }
+
+        return test;
+    }
+
+    private string[] Codes(IReadOnlyList<PlacePart> parts) => [.. parts.Select(p => book[p.Place].Code)];
+}

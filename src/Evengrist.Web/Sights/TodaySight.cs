@@ -1,0 +1,83 @@
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using NodaTime;
+
+namespace Evengrist.Web.Sights;
+
+/// <summary>A stock of one material in one kind of place.</summary>
+/// <param name="Kind">The kind of place.</param>
+/// <param name="Material">The class or flour; empty where none was said.</param>
+/// <param name="Stock">How much in all.</param>
+/// <param name="Places">In how many places.</param>
+public sealed record Holding(PlaceKind Kind, string Material, Mass Stock, int Places);
+
+/// <summary>Something that waits for a person.</summary>
+/// <param name="Kind">How pressing.</param>
+/// <param name="Place">Where.</param>
+/// <param name="Text">What.</param>
+/// <param name="At">Since when; null where it has no beginning.</param>
+public sealed record Waiting(Face.StateKind Kind, Place Place, string Text, Instant? At);
+
+/// <summary>What the mill holds and does at one moment, and what needs a person.</summary>
+public sealed record TodaySight(
+    IReadOnlyList<Holding> Holdings, IReadOnlyList<MovementLine> UnderWay, IReadOnlyList<Waiting> Waiting, IReadOnlyList<MovementLine> Last, bool IsEmpty)
+{
+    private const int LastShown = 8;
+    private const int NotesForDays = 3;
+    private const double NearlyFull = 0.95;
+    private const double NearlyEmpty = 0.05;
+    private static readonly PlaceKind[] Held = [PlaceKind.Truck, PlaceKind.Bin, PlaceKind.TemperBin, PlaceKind.FlourBin, PlaceKind.Pallet, PlaceKind.BulkLoad, PlaceKind.ReworkTote];
+
+    /// <summary>Looks at the whole mill.</summary>
+    public static TodaySight Of(Book book, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        var stocks = Held.SelectMany(book.OfKind).Select(p => (Place: p, Stock: book.StockOf(p.Id, at))).ToArray();
+        var begun = Enumerable.Range(0, book.Movements.Count).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.At <= at).ToArray();
+        return new TodaySight(
+            [.. Holds(stocks)],
+            [.. begun.Where(m => m.Until > at).OrderBy(m => book[m.From].Kind).ThenBy(m => m.At).Select(m => MovementLine.Of(book, m))],
+            [.. Waits(book, stocks, at)],
+            [.. begun.OrderByDescending(m => m.At).ThenByDescending(m => m.Id).Take(LastShown).Select(m => MovementLine.Of(book, m))],
+            book.Places.Count == 0);
+    }
+
+    private static IEnumerable<Holding> Holds((Place Place, Mass Stock)[] stocks) => stocks
+        .Where(s => s.Stock > Mass.Zero)
+        .GroupBy(s => (s.Place.Kind, s.Place.Material))
+        .Select(g => new Holding(g.Key.Kind, g.Key.Material, Mass.FromGrams(g.Sum(s => s.Stock.Grams)), g.Count()))
+        .OrderBy(h => h.Kind).ThenBy(h => h.Material, StringComparer.Ordinal);
+
+    private static IEnumerable<Waiting> Waits(Book book, (Place Place, Mass Stock)[] stocks, Instant at)
+    {
+        foreach (var place in book.Happenings.Where(h => h.Kind == HappeningKind.Held && h.At <= at).Select(h => h.On).Distinct())
+        {
+            if (book.HoldOn(place, at) is { } hold)
+            {
+                yield return new Waiting(Face.StateKind.Hold, book[place], hold.Text, hold.At);
+            }
+        }
+
+        foreach (var place in book.Happenings.Where(h => h.Kind == HappeningKind.State && h.At <= at).Select(h => h.On).Distinct())
+        {
+            if (book.HappeningsOn(place).LastOrDefault(h => h.Kind == HappeningKind.State && h.At <= at) is { } state && BinStates.Stops(state.Text))
+            {
+                yield return new Waiting(Face.StateKind.Stop, book[place], state.Text, state.At);
+            }
+        }
+
+        foreach (var note in book.Happenings.Where(h => h.Kind == HappeningKind.Note && h.At <= at && h.At > at - Duration.FromDays(NotesForDays) && book.Counts(h)).OrderByDescending(h => h.At))
+        {
+            yield return new Waiting(Face.StateKind.Watch, book[note.On], note.Text, note.At);
+        }
+
+        foreach (var (place, stock) in stocks.Where(s => s.Place.Kind is PlaceKind.Bin or PlaceKind.FlourBin && s.Place.Capacity is not null && s.Stock > Mass.Zero))
+        {
+            var fill = (double)stock.Grams / place.Capacity!.Value.Grams;
+            if (fill is > NearlyFull or < NearlyEmpty)
+            {
+                yield return new Waiting(Face.StateKind.Watch, place, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(fill > NearlyFull ? "nearly full" : "nearly empty")}, {100 * fill:0} % of its capacity"), null);
+            }
+        }
+    }
+}

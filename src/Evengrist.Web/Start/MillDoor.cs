@@ -1,0 +1,42 @@
+using Evengrist.Records;
+
+namespace Evengrist.Web.Start;
+
+/// <summary>How far the opening of the mill has come.</summary>
+/// <param name="Step">What is being done, in words.</param>
+/// <param name="Share">How much of it is done, 0 to 1; null where nobody can say.</param>
+public sealed record Opening(string Step, double? Share = null);
+
+/// <summary>The mill behind its door: opened in the background, so that the first answer does not wait for it.</summary>
+/// <param name="open">Opens the mill; runs once, on a thread of its own.</param>
+public sealed class MillDoor(Func<Action<Opening>, Mill> open) : BackgroundService
+{
+    private volatile Opening opening = new("Reading the records.");
+    private volatile string? fault;
+    private volatile Mill? mill;
+
+    /// <summary>How far it has come.</summary>
+    public Opening Opening => opening;
+
+    /// <summary>Why it could not be opened, and what to do; null where nothing is wrong.</summary>
+    public string? Fault => fault;
+
+    /// <summary>The open mill; null while it is being opened.</summary>
+    public Mill? Mill => mill;
+
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.Factory.StartNew(Open, stoppingToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+
+    // Whatever keeps the mill from opening is told on the page: the program stays up to say it.
+    private void Open()
+    {
+        try
+        {
+            mill = open(now => opening = now);
+        }
+        catch (Exception trouble)
+        {
+            fault = trouble.Message;
+            Console.Error.WriteLine($"The mill could not be opened: {trouble.Message}");
+        }
+    }
+}

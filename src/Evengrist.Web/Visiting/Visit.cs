@@ -1,0 +1,91 @@
+using System.Globalization;
+using Evengrist.Quantities;
+using Evengrist.Records;
+using Evengrist.Web.Start;
+using NodaTime;
+
+namespace Evengrist.Web.Visiting;
+
+/// <summary>One request seen as a visit: who, in which look and units, and which moment is looked at.</summary>
+public sealed class Visit(IHttpContextAccessor accessor, MillDoor door, IClock clock)
+{
+    private Instant? asOf;
+    private MillSettings? settings;
+
+    private HttpContext Context => accessor.HttpContext ?? throw new InvalidOperationException("There is no request to read choices from.");
+
+    /// <summary>The mill; only pages behind the starting gate ask.</summary>
+    public Mill Mill => door.Mill ?? throw new InvalidOperationException("The mill is not open yet.");
+
+    /// <summary>The mill, or null while it is being opened.</summary>
+    public Mill? MillIfOpen => door.Mill;
+
+    /// <summary><c>light</c>, <c>dark</c>, or <c>auto</c> for the system's own choice.</summary>
+    public string Theme => Context.Kept(Choices.Look) is "light" or "dark" ? Context.Kept(Choices.Look)! : "auto";
+
+    /// <summary>Whether masses and temperatures are shown in US customary units.</summary>
+    public bool UsCustomary => Context.Kept(Choices.Units) == "us";
+
+    /// <summary>The units numbers are shown in.</summary>
+    public UnitSystem Units => UsCustomary ? UnitSystem.UsCustomary : UnitSystem.Si;
+
+    /// <summary>The name this browser's facts carry; null until it is chosen.</summary>
+    public string? Name => Context.Kept(Choices.Name) is { Length: <= Choices.LongestName } name ? name : null;
+
+    /// <summary>Path and query of this request, to come back to.</summary>
+    public string Here => Context.Request.Path + Context.Request.QueryString;
+
+    /// <summary>Path of this request without its query.</summary>
+    public string Path => Context.Request.Path;
+
+    /// <summary>The query's fields but the moment, to be kept when another moment is asked for.</summary>
+    public IEnumerable<KeyValuePair<string, string>> OtherQuery => Context.Request.Query.Where(q => q.Key != "asof").Select(q => KeyValuePair.Create(q.Key, q.Value.ToString()));
+
+    /// <summary>What the mill says about itself, read once a request.</summary>
+    public MillSettings Settings => settings ??= Mill.Settings;
+
+    /// <summary>The mill's time zone.</summary>
+    public DateTimeZone Zone => Settings.Zone;
+
+    /// <summary>The moment that is looked at: what has happened by then counts.</summary>
+    public Instant AsOf => asOf ??= Asked() ?? Default;
+
+    /// <summary>The newest moment there is to look at.</summary>
+    public Instant Newest => Settings.IsDemonstration ? Mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant() : clock.GetCurrentInstant();
+
+    /// <summary>Whether the newest moment is looked at.</summary>
+    public bool IsNewest => AsOf >= Newest.Minus(Duration.FromMinutes(1));
+
+    /// <summary>What was asked for as a moment and is none; null where nothing is wrong.</summary>
+    public string? BadMoment => Context.Request.Query["asof"].ToString() is { Length: > 0 } text && text != Choices.Newest && Choices.ReadMoment(text) is null ? text : null;
+
+    private Instant Default => Settings is { IsDemonstration: true, OpensAt: { } opening } ? opening : Newest;
+
+    /// <summary>A moment on the mill's clock: <c>14 Jan 2026 10:40</c>.</summary>
+    public string Say(Instant moment) => moment.InZone(Zone).LocalDateTime.ToString("d MMM uuuu HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>A moment as a date and time field takes it.</summary>
+    public string Field(Instant moment) => Choices.Moment.Format(moment.InZone(Zone).LocalDateTime);
+
+    /// <summary>Reads a moment of the mill's clock; null where the text is none. A time the clock skips or has twice is read leniently.</summary>
+    public Instant? Read(string? text) => Choices.ReadMoment(text) is { } local ? Zone.AtLeniently(local).ToInstant() : null;
+
+    private Instant? Asked()
+    {
+        var cookie = Choices.AsOf(Settings.IsDemonstration);
+        var text = Context.Request.Query["asof"].ToString();
+        if (text == Choices.Newest || Choices.ReadMoment(text) is not null)
+        {
+            if (!Context.Response.HasStarted)
+            {
+                Context.Keep(cookie, text);
+            }
+        }
+        else
+        {
+            text = Context.Kept(cookie);
+        }
+
+        return text == Choices.Newest ? Newest : Read(text);
+    }
+}
