@@ -31,6 +31,9 @@ public sealed class ForwardRows
     /// <summary>Memory held, in bytes.</summary>
     public long Bytes => sizeof(int) * ((long)first.Length + children.Length);
 
+    /// <summary>Row starts: the children of parcel p, were none forgotten since, are numbers first[p] to first[p + 1].</summary>
+    internal ReadOnlySpan<int> First => first;
+
     /// <summary>The parcels made of a parcel, ascending; those below <see cref="Covered"/> only.</summary>
     /// <exception cref="ArgumentOutOfRangeException">There is no such parcel.</exception>
     public ReadOnlySpan<int> ChildrenOf(int parcel)

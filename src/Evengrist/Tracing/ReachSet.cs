@@ -34,6 +34,22 @@ internal sealed class ReachSet
         word |= 1UL << number;
     }
 
+    /// <summary>Puts numbers in the set, as <see cref="Add"/> does; the array is looked up once for all of them.</summary>
+    public void AddAll(ReadOnlySpan<int> numbers)
+    {
+        var all = words.AsSpan();
+        foreach (var number in numbers)
+        {
+            ref var word = ref all[number >> 6];
+            if (word == 0)
+            {
+                groups[number >> 12] |= 1UL << (number >> 6);
+            }
+
+            word |= 1UL << number;
+        }
+    }
+
     /// <summary>The lowest number; −1 when the set is empty. Read on with <see cref="Above"/> to the end.</summary>
     public int Lowest() => LowestFrom(0);
 

@@ -74,12 +74,14 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
                 Append(ref origins, ref originCount, parcel);
             }
 
-            for (var edge = start; edge < end; edge++)
+            var made = parents[start..end];
+            var of = weights[start..end];
+            for (var i = 0; i < made.Length; i++)
             {
-                var parent = parents[edge];
-                totals[parent] += weights[edge] * total;
-                open.Add(parent);
+                totals[made[i]] += of[i] * total;
             }
+
+            open.AddAll(made);
         }
 
         return Reached;
@@ -106,16 +108,15 @@ public sealed class Sweep(ParentRows rows, ForwardRows? forward = null)
         var parents = rows.Parents;
         var weights = rows.Shares;
         var totals = shares.AsSpan();
+        var ahead = forward is null ? [] : forward.First;
         var covered = forward?.Covered ?? 0;
         var parcel = open.Lowest();
         for (; parcel >= 0 && parcel < covered; parcel = open.Above(parcel))
         {
-            if (Keep(parcel, Pull(parcel, starts, parents, weights, totals), least))
+            // Most of what is reached is packed lots, of which nothing is made.
+            if (Keep(parcel, Pull(parcel, starts, parents, weights, totals), least) && ahead[parcel] < ahead[parcel + 1])
             {
-                foreach (var child in forward!.Row(parcel, covered))
-                {
-                    open.Add(child);
-                }
+                open.AddAll(forward!.Row(parcel, covered));
             }
         }
 
