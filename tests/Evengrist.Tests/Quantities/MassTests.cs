@@ -35,7 +35,7 @@ public sealed class MassTests
     [InlineData(new[] { 0.0, 0.0 })]
     [InlineData(new double[0])]
     public void Split_WeightsThatCannotBe_Refused(double[] weights) =>
-        Assert.Throws<ArgumentException>("weights", () => Mass.FromGrams(10).Split(weights));
+        Assert.Throws<ArgumentException>(nameof(weights), () => Mass.FromGrams(10).Split(weights));
 
     [Fact]
     public void Split_NegativeMass_Refused() =>
