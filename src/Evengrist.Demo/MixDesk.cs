@@ -1,0 +1,96 @@
+using Evengrist.Ledger;
+using NodaTime;
+
+namespace Evengrist.Demo;
+
+/// <summary>Wheat let out of a bin during a stretch.</summary>
+internal readonly record struct Drawn(string Bin, long Grams, double Protein, double Moisture);
+
+/// <summary>Opens the gates: by the early mix sheets, by the survey week's, and from then on by the groups of bins.</summary>
+internal sealed class MixDesk(BinPlan plan, Larder larder)
+{
+    // What is left of a bin that ran empty by the ledger while grain still came, or the other way: handling shrink, found at the end.
+    private static readonly Duration HalfHour = Duration.FromMinutes(30);
+
+    public IReadOnlyList<Drawn> Draw(Desk desk, char unit, Flour flour, Instant from, Instant until, Dice? dice)
+    {
+        var day = MillCalendar.MillingDay(from);
+        if (dice is null)
+        {
+            return Survey(desk, from, until);
+        }
+
+        var gates = day < MillCalendar.PlanDay ? EarlyMixes.For(flour, day) : Gates(desk, unit, flour, from, until);
+        var hours = (until - from).TotalHours;
+        return [.. gates.Select(g => Take(desk, unit, g.Bin, (long)(g.Share * UnitRun.WheatPerHour(unit) * hours * (1 + dice.Normal(0, 0.003)) * 1e6), from, until))];
+    }
+
+    // Unit A at exactly 17.5 t/h with its water: B14 7.0 t/h until it is empty, then B04 in its stead; B06 5.6 t/h; B05 4.0 t/h.
+    private List<Drawn> Survey(Desk desk, Instant from, Instant until)
+    {
+        var hours = (until - from).TotalHours;
+        var (wanted, lies) = ((long)(7_000_000 * hours), plan["B14"].Grams);
+        List<Drawn> draws = [Take(desk, 'A', "B06", (long)(5_600_000 * hours), from, until), Take(desk, 'A', "B05", (long)(4_000_000 * hours), from, until)];
+        if (lies == 0)
+        {
+            draws.Add(Take(desk, 'A', "B04", wanted, from, until));
+        }
+        else if (lies >= wanted)
+        {
+            draws.Add(Take(desk, 'A', "B14", wanted, from, until));
+        }
+        else
+        {
+            var empty = from + Duration.FromSeconds(Math.Ceiling(lies / 7_000_000.0 * 3600));
+            draws.Add(Take(desk, 'A', "B14", lies, from, empty));
+            draws.Add(Take(desk, 'A', "B04", wanted - lies, empty, until));
+            desk.Happened("B14", empty + HalfHour, HappeningKind.ProvenEmpty, "drawn out, swept and signed");
+        }
+
+        return draws;
+    }
+
+    private List<Gate> Gates(Desk desk, char unit, Flour flour, Instant from, Instant until)
+    {
+        var gates = new List<Gate>();
+        foreach (var (group, share) in larder.Mix(flour))
+        {
+            var need = share * UnitRun.WheatPerHour(unit) * (until - from).TotalHours;
+            if (plan[group.Current].Tonnes < 1.05 * need)
+            {
+                Change(desk, group, from);
+            }
+
+            gates.Add(new Gate(group.Current, share));
+        }
+
+        return gates;
+    }
+
+    // A bin that ran empty before its ledger did is squared: the rest was lost on the way; then it is swept and signed for.
+    private void Change(Desk desk, BinGroup group, Instant at)
+    {
+        var left = plan[group.Current].Grams;
+        if (group.Bins.Count == 1)
+        {
+            return;
+        }
+
+        if (left > 0)
+        {
+            desk.Move(group.Current, "SHORT", left, at);
+            plan[group.Current].Draw(left);
+        }
+
+        desk.Happened(group.Current, at + HalfHour, HappeningKind.ProvenEmpty, "run empty, swept and signed");
+        group.Current = group.Bins.MaxBy(b => plan[b].Tonnes)!;
+    }
+
+    private Drawn Take(Desk desk, char unit, string bin, long grams, Instant from, Instant until)
+    {
+        var (protein, moisture) = (plan[bin].Protein, plan[bin].Moisture);
+        desk.Move(bin, $"MX{unit}", grams, from, until);
+        plan[bin].Draw(grams);
+        return new Drawn(bin, grams, protein, moisture);
+    }
+}
