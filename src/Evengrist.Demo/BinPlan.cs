@@ -23,15 +23,15 @@ internal sealed class BinPlan
     /// <summary>Stock of 1 July by bin: class, t, protein.</summary>
     public static IReadOnlyList<(string Bin, string Class, int Tonnes, double Protein)> Opening { get; } =
     [
-        ("B03", "HW", 2_700, 12.9), ("B06", "HW", 4_050, 13.8), ("B17", "HW", 1_000, 14.2), ("B19", "HW", 1_400, 13.9),
-        ("B08", "SW", 900, 9.9), ("B09", "SW", 900, 9.9), ("B10", "HS", 500, 14.5), ("B16", "HS", 0, 14.5), ("B13", "HWW", 550, 13.0),
+        ("B03", "HW", 2_850, 12.9), ("B06", "HW", 2_900, 13.8), ("B17", "HW", 1_300, 14.2), ("B19", "HW", 1_300, 14.0),
+        ("B08", "SW", 560, 9.9), ("B09", "SW", 975, 9.9), ("B10", "HS", 1_250, 14.5), ("B13", "HWW", 340, 13.0),
     ];
 
     /// <summary>Tonnes of this harvest meant for each bin; the rest of what a bin needs is bought. B14 is filled by name.</summary>
     public static IReadOnlyDictionary<string, double> Harvest { get; } = new Dictionary<string, double>
     {
-        ["B01"] = 9_000, ["B02"] = 9_300, ["B03"] = 7_900, ["B04"] = 8_800, ["B15"] = 1_100, // Northledge
-        ["B05"] = 8_800, ["B06"] = 700, // Scarrow Rim
+        ["B01"] = 8_700, ["B02"] = 9_500, ["B03"] = 7_900, ["B04"] = 8_800, ["B15"] = 1_100, // Northledge
+        ["B05"] = 8_800, ["B06"] = 200, // Scarrow Rim
         ["B07"] = 12_000, ["B18"] = 1_450, // Lowmere
         ["B08"] = 12_000, ["B09"] = 5_000, // Talvin Bank
         ["B10"] = 4_600, ["B11"] = 4_800, ["B12"] = 4_400, ["B16"] = 1_200, // High Brack

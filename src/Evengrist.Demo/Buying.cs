@@ -65,7 +65,7 @@ internal sealed class Buying(ulong seed, BinPlan plan, Tickets tickets, EarlyNee
         var wheat = plan[bin].Material;
         var district = Bought with { Class = wheat, TestWeight = wheat == "SW" ? 77.5 : 79.3, Falling = wheat == "SW" ? 340 : 388 };
         var ticket = tickets.Write(desk, dice.Chance(0.4) ? "E1" : "E2", wheat, "merchant", district, net, day, at, bin, dice.Normal(protein, 0.3), full: false);
-        plan[bin].Fill(net * 1000L, ticket.Protein, ticket.Moisture);
+        plan[bin].Await(ticket.Moves[^1].At, net * 1000L, ticket.Protein, ticket.Moisture);
         Tonnes += net / 1000.0;
         return net / 1000.0;
     }

@@ -26,7 +26,7 @@ internal sealed class EarlyNeed
     /// <summary>Bins that bought wheat goes to before 15 September, and its protein, per cent 12mb.</summary>
     public static IReadOnlyDictionary<string, double> BoughtProtein { get; } = new Dictionary<string, double>
     {
-        ["B01"] = 12.0, ["B02"] = 12.3, ["B03"] = 12.7, ["B06"] = 13.4, ["B17"] = 14.0, ["B19"] = 13.8,
+        ["B01"] = 12.0, ["B02"] = 12.3, ["B03"] = 12.7, ["B06"] = 13.4, ["B17"] = 14.3, ["B19"] = 14.3,
     };
 
     /// <summary>Tonnes of the harvest meant for each bin.</summary>

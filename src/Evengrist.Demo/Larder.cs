@@ -16,7 +16,7 @@ internal sealed class BinGroup(string name, double perRunDay, double protein, pa
     /// <summary>The bin being drawn.</summary>
     public string Current { get; set; } = bins[0];
 
-    public double Tonnes(BinPlan plan) => bins.Sum(b => plan[b].Tonnes);
+    public double Tonnes(BinPlan plan) => bins.Sum(b => plan[b].Expected);
 
     /// <summary>The bin for the next truck: the one with most room, if there is a choice not the one being drawn.</summary>
     public string RoomFor(BinPlan plan) => bins.Where(b => b != Current && plan[b].FreeTonnes > 60).DefaultIfEmpty(Current).MaxBy(b => plan[b].FreeTonnes)!;

@@ -67,7 +67,7 @@ public static class MillCalendar
         var weekday = (int)day.DayOfWeek;
         if (day < new LocalDate(2025, 8, 20))
         {
-            return weekday == 1 ? Flour.HG : weekday == 6 || (day < new LocalDate(2025, 7, 21) && weekday == 4) ? Flour.WW : Flour.PA;
+            return weekday == 1 ? Flour.HG : (weekday == 6 && day.Day != 16) ? Flour.WW : Flour.PA;
         }
 
         return weekday <= 3 ? Flour.HG : weekday <= 5 ? Flour.PA : Flour.WW;

@@ -20,9 +20,60 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
             return Survey(desk, from, until);
         }
 
-        var gates = day < MillCalendar.PlanDay ? EarlyMixes.For(flour, day) : Gates(desk, unit, flour, from, until);
-        var hours = (until - from).TotalHours;
-        return [.. gates.Select(g => Take(desk, unit, g.Bin, (long)(g.Share * UnitRun.WheatPerHour(unit) * hours * (1 + dice.Normal(0, 0.003)) * 1e6), from, until))];
+        var early = day < MillCalendar.PlanDay;
+        var gates = early ? EarlyMixes.For(flour, day) : Gates(desk, unit, flour, from, until);
+        var tonnes = UnitRun.WheatPerHour(unit) * (until - from).TotalHours * (1 + dice.Normal(0, 0.002));
+        var wanted = gates.Select(g => (g.Bin, Grams: (long)(g.Share * tonnes * 1e6))).ToList();
+        if (early && unit == 'A')
+        {
+            Empty(desk, wanted, until);
+        }
+
+        MakeUp(wanted);
+
+        return [.. wanted.Where(w => w.Grams > 0).Select(w => Take(desk, unit, w.Bin, w.Grams, from, until))];
+    }
+
+    // A bin gives no more than it has; the fullest of the others makes up for it.
+    private void MakeUp(List<(string Bin, long Grams)> wanted)
+    {
+        for (var i = 0; i < wanted.Count; i++)
+        {
+            var missing = wanted[i].Grams - plan[wanted[i].Bin].Grams;
+            if (missing > 0)
+            {
+                var other = Enumerable.Range(0, wanted.Count).Where(j => j != i).MaxBy(j => plan[wanted[j].Bin].Grams);
+                wanted[i] = (wanted[i].Bin, wanted[i].Grams - missing);
+                wanted[other] = (wanted[other].Bin, wanted[other].Grams + missing);
+            }
+        }
+    }
+
+    // The hold bins are run out when the mixes no longer name them, or give what they have; the first gate makes up for it.
+    private void Empty(Desk desk, List<(string Bin, long Grams)> wanted, Instant until)
+    {
+        foreach (var bin in new[] { "B17", "B18", "B19" })
+        {
+            var i = wanted.FindIndex(w => w.Bin == bin);
+            var asked = i < 0 ? 0 : wanted[i].Grams;
+            var lies = plan[bin].Grams;
+            var last = until >= MillCalendar.At(MillCalendar.PlanDay.PlusDays(-1), 6);
+            var given = i >= 0 && !last ? Math.Min(asked, lies) : Math.Min(lies, 6_000_000);
+            if (i >= 0)
+            {
+                wanted[i] = (bin, given);
+            }
+            else if (given > 0)
+            {
+                wanted.Add((bin, given));
+            }
+
+            wanted[0] = (wanted[0].Bin, wanted[0].Grams + asked - given);
+            if (given > 0 && given == lies && !plan[bin].Awaits(until))
+            {
+                desk.Happened(bin, until, HappeningKind.ProvenEmpty, "run empty, swept and signed");
+            }
+        }
     }
 
     // Unit A at exactly 17.5 t/h with its water: B14 7.0 t/h until it is empty, then B04 in its stead; B06 5.6 t/h; B05 4.0 t/h.
@@ -41,7 +92,7 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
         }
         else
         {
-            var empty = from + Duration.FromSeconds(Math.Ceiling(lies / 7_000_000.0 * 3600));
+            var empty = (from + Duration.FromSeconds(lies / 7_000_000.0 * 3600)).Cut();
             draws.Add(Take(desk, 'A', "B14", lies, from, empty));
             draws.Add(Take(desk, 'A', "B04", wanted - lies, empty, until));
             desk.Happened("B14", empty + HalfHour, HappeningKind.ProvenEmpty, "drawn out, swept and signed");
@@ -82,7 +133,11 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
             plan[group.Current].Draw(left);
         }
 
-        desk.Happened(group.Current, at + HalfHour, HappeningKind.ProvenEmpty, "run empty, swept and signed");
+        if (!plan[group.Current].Awaits(at + HalfHour))
+        {
+            desk.Happened(group.Current, at + HalfHour, HappeningKind.ProvenEmpty, "run empty, swept and signed");
+        }
+
         group.Current = group.Bins.MaxBy(b => plan[b].Tonnes)!;
     }
 

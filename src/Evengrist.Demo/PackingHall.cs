@@ -4,7 +4,7 @@ using NodaTime;
 namespace Evengrist.Demo;
 
 /// <summary>The packing hall: flour comes from the units with its additives into the flour bins, and leaves them over three lines and the bulk spout.</summary>
-internal sealed class PackingHall(FlourStock stock, Additives additives, Warehouse warehouse)
+internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additives additives, Warehouse warehouse)
 {
     private static readonly Duration EachByItself = Duration.Zero, Counted = Duration.FromMinutes(20), Spout = Duration.FromMinutes(20);
     private static readonly Instant SuspectFrom = MillCalendar.At(new LocalDate(2025, 9, 18), 10), SuspectUntil = MillCalendar.At(new LocalDate(2025, 9, 21), 6);
@@ -14,75 +14,76 @@ internal sealed class PackingHall(FlourStock stock, Additives additives, Warehou
 
     /// <summary>Packs what a unit made in a stretch.</summary>
     /// <param name="last">Whether another flour follows, or a shut day.</param>
-    public void Pack(Desk desk, char unit, Flour flour, long made, Instant from, Instant until, bool last)
+    public void Pack(char unit, Flour flour, long made, Instant from, Instant until, bool last)
     {
         var bin = $"F-{flour}";
-        made += Add(desk, flour, bin, made, from, until);
+        made += Add(flour, bin, made, from, until);
         stock.Add(bin, made);
         var survey = unit == 'A' && MillCalendar.SurveyWeek(MillCalendar.MillingDay(from));
         var hour = MillCalendar.Wall(from).Hour;
-        var share = survey ? 1 : flour switch { Flour.WB => 0.68, Flour.HG => 0.66, Flour.PA => 0.52, _ => 1 };
+        var share = survey ? 1 : flour switch { Flour.WB => 0.58, Flour.HG => 0.60, Flour.PA => 0.45, _ => 1 };
         var toLines = (long)(made * share);
         var scan = from >= SuspectFrom && from < SuspectUntil && unit == 'A' ? EachByItself : Counted;
         if (unit == 'A' && !survey && hour is >= 8 and < 16)
         {
-            var small = retail.Pack(desk, bin, flour, toLines / 4, from, until, hour == 14, scan, warehouse.Pallets);
+            var small = retail.Pack(mill, hall, bin, flour, toLines / 4, from, until, hour == 14, scan, warehouse.Pallets);
             stock.Add(bin, -small);
             toLines -= small;
         }
 
         if (flour == Flour.AP && hour == 16 && MillCalendar.Wall(from).DayOfWeek == IsoDayOfWeek.Saturday)
         {
-            toLines -= SoyMix(desk, bin, from);
+            toLines -= SoyMix(bin, from);
         }
 
-        stock.Add(bin, -(unit == 'A' ? line1 : line3).Pack(desk, bin, flour, toLines, from, until, last, scan, warehouse.Pallets));
+        toLines = last && share == 1 && !survey ? stock[bin] : toLines;
+        stock.Add(bin, -(unit == 'A' ? line1 : line3).Pack(mill, hall, bin, flour, toLines, from, until, last, scan, warehouse.Pallets));
     }
 
     /// <summary>Loads trucks with bulk flour and feed, and packs first clear, from what lies in the bins when a stretch begins.</summary>
-    public void LoadOut(Desk desk, Instant from)
+    public void LoadOut(Instant from)
     {
         foreach (var (bin, what, spout) in Warehouse.InBulk)
         {
             if (stock[bin] >= 28_000_000)
             {
                 const long load = 25_000_000;
-                var code = warehouse.NewLoad(desk, what, from);
+                var code = warehouse.NewLoad(mill, what, from);
                 var (begin, end) = (from + Duration.FromMinutes(20), from + Duration.FromMinutes(40));
                 if (spout)
                 {
-                    desk.Move(bin, "SPOUT", load, begin, end);
+                    mill.Move(bin, "SPOUT", load, begin, end);
                 }
 
-                desk.Move(spout ? "SPOUT" : bin, code, load, end);
+                mill.Move(spout ? "SPOUT" : bin, code, load, end);
                 stock.Add(bin, -load);
             }
         }
 
         if (MillCalendar.Wall(from).Hour == 18 && stock["F-C1"] >= 10_000_000)
         {
-            stock.Add("F-C1", -clears.Pack(desk, "F-C1", Flour.C1, stock["F-C1"], from + Duration.FromMinutes(40), from + Duration.FromMinutes(120), true, Counted, warehouse.Pallets));
+            stock.Add("F-C1", -clears.Pack(mill, hall, "F-C1", Flour.C1, stock["F-C1"], from + Duration.FromMinutes(40), from + Duration.FromMinutes(120), true, Counted, warehouse.Pallets));
         }
     }
 
     // Malt and the rest fall into the flour on its way to the bin, as long as the feeder has any.
-    private long Add(Desk desk, Flour flour, string bin, long made, Instant from, Instant until)
+    private long Add(Flour flour, string bin, long made, Instant from, Instant until)
     {
         long added = 0;
         foreach (var (kind, part) in Additives.For(flour))
         {
-            var lot = additives.Lot(desk, kind, from);
+            var lot = additives.Lot(mill, kind, from);
             var all = (long)(made * part);
             if (kind == "MALT" && from < NoMaltFrom && until > NoMaltUntil)
             {
                 var (before, after) = ((NoMaltFrom - from) / (until - from), (until - NoMaltUntil) / (until - from));
-                desk.Move(lot, bin, (long)(all * before), from, NoMaltFrom);
-                desk.Move(lot, bin, (long)(all * after), NoMaltUntil, until);
+                mill.Move(lot, bin, (long)(all * before), from, NoMaltFrom);
+                mill.Move(lot, bin, (long)(all * after), NoMaltUntil, until);
                 added += (long)(all * before) + (long)(all * after);
                 continue;
             }
 
-            desk.Move(lot, bin, all, from, until);
+            mill.Move(lot, bin, all, from, until);
             added += all;
         }
 
@@ -90,17 +91,17 @@ internal sealed class PackingHall(FlourStock stock, Additives additives, Warehou
     }
 
     // The only mix with soy: after it line 2 is flushed with flour that goes to waste.
-    private long SoyMix(Desk desk, string bin, Instant from)
+    private long SoyMix(string bin, Instant from)
     {
         const long flour = 8_800_000, soy = 1_200_000, flush = 200_000;
         var (until, clean) = (from + Duration.FromMinutes(100), from + Duration.FromMinutes(120));
-        desk.Move(bin, "L2", flour, from, until);
-        desk.Move(additives.Lot(desk, "SOY", from), "L2", soy, from, until);
-        soyMix.Wrap(desk, Flour.SM, flour + soy, from, until, Counted, warehouse.Pallets);
-        desk.Move(bin, "L2", flush, until, clean);
-        desk.Move("L2", "WASTE", flush, clean);
-        desk.Happened("L2", clean, HappeningKind.State, "cleaned down after soy, flushed with 200 kg, checked by the packing lead");
+        mill.Move(bin, "L2", flour, from, until);
+        mill.Move(additives.Lot(mill, "SOY", from), "L2", soy, from, until);
+        soyMix.Wrap(hall, Flour.SM, flour + soy, from, until, Counted, warehouse.Pallets);
+        mill.Move(bin, "L2", flush, until, clean);
+        hall.Move("L2", "WASTE", flush, clean);
+        hall.Happened("L2", clean, HappeningKind.State, "cleaned down after soy, flushed with 200 kg, checked by the packing lead");
         stock.Add(bin, -flour - flush);
-        return flour + flush;
+        return flour + flush + 1_800_000; // line 1 leaves room, so that nothing is drawn faster than it is made
     }
 }

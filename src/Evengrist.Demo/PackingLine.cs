@@ -25,7 +25,7 @@ internal sealed class PackingLine(string code, string packs, PalletNumbers numbe
 
     /// <summary>Packs up to so many grams during a stretch; whole pallets only where the run ends with it. Returns what flowed in.</summary>
     /// <param name="scan">The wrapper's count is taken at whole multiples of this; zero for each pallet by itself.</param>
-    public long Pack(Desk desk, string bin, Flour flour, long grams, Instant from, Instant until, bool last, Duration scan, List<StandingPallet> store)
+    public long Pack(Desk mill, Desk hall, string bin, Flour flour, long grams, Instant from, Instant until, bool last, Duration scan, List<StandingPallet> store)
     {
         grams = last ? ((left + grams) / PalletGrams * PalletGrams) - left : grams;
         if (grams <= 0)
@@ -33,13 +33,13 @@ internal sealed class PackingLine(string code, string packs, PalletNumbers numbe
             return 0;
         }
 
-        desk.Move(bin, code, grams, from, until);
-        Wrap(desk, flour, grams, from, until, scan, store);
+        mill.Move(bin, code, grams, from, until);
+        Wrap(hall, flour, grams, from, until, scan, store);
         return grams;
     }
 
     /// <summary>Takes off the pallets that so many grams flowing in evenly make.</summary>
-    public void Wrap(Desk desk, Flour flour, long grams, Instant from, Instant until, Duration scan, List<StandingPallet> store)
+    public void Wrap(Desk hall, Flour flour, long grams, Instant from, Instant until, Duration scan, List<StandingPallet> store)
     {
         var before = left;
         for (var flowed = PalletGrams - before; flowed <= grams; flowed += PalletGrams)
@@ -53,8 +53,8 @@ internal sealed class PackingLine(string code, string packs, PalletNumbers numbe
 
             done = done > until ? until : done;
             var pallet = new StandingPallet(numbers.Next(flour, done), flour, done);
-            desk.Open(pallet.Code, PlaceKind.Pallet, packs, flour.ToString());
-            desk.Move(code, pallet.Code, PalletGrams, done);
+            hall.Open(pallet.Code, PlaceKind.Pallet, packs, flour.ToString());
+            hall.Move(code, pallet.Code, PalletGrams, done);
             store.Add(pallet);
         }
 

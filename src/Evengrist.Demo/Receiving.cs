@@ -5,6 +5,8 @@ namespace Evengrist.Demo;
 /// <summary>The harvest: forty-two receiving days from 3 July to 30 August 2025, who comes when, and into which bin each truck is tipped.</summary>
 internal sealed class Receiving
 {
+    // The scale house books its trucks before the mill books the day's draws: so much room a bin must have to spare.
+    private const double ADaysDraw = 130;
     private static readonly LocalDate Ninth = new(2025, 7, 9);
     private readonly Dice dice;
     private readonly BinPlan plan;
@@ -21,15 +23,15 @@ internal sealed class Receiving
         Loads(12, BinPlan.AboveSuspect);
     }
 
-    /// <summary>Days and trucks of each district; the trucks of the last day are as many as the district still has.</summary>
+    /// <summary>Days and trucks of each district; those of the last days are fewer where the district has no more.</summary>
     public static IReadOnlyList<Coming> Season { get; } =
     [
-        Days(District.Northledge, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), 60, 84, 92, 94, 98, 100, 96, 94, 92, 90, 88, 88, 86, 86, 84, 85),
-        Days(District.NorthledgeWhite, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), [.. Enumerable.Repeat(12, 16)]),
-        Days(District.ScarrowRim, (7, "12 14 15 16 17 18 19 20 21 22 23 24 25 26"), 4, 6, 8, 8, 9, 9, 10, 8, 52, 52, 52, 50, 50, 47),
-        Days(District.TalvinBank, (7, "21 22 23 24 25 26 28 30 31 32 33 35 36 37 38 39"), 50, 50, 50, 34, 34, 34, 50, 50, 50, 36, 36, 36, 36, 36, 36, 36),
-        Days(District.Lowmere, (7, "24 25 26 28 30 31 32 33 35 36 37 38 39 42 43"), 26, 26, 26, 40, 40, 40, 37, 37, 37, 37, 37, 37, 37, 30, 30),
-        Days(District.HighBrack, (8, "18 19 20 22 25 27 28 30"), [.. Enumerable.Repeat(72, 8)]),
+        Days(District.Northledge, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), 80, 98, 99, 99, 98, 100, 96, 94, 92, 90, 88, 88, 86, 86, 84, 91),
+        Days(District.NorthledgeWhite, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), [.. Enumerable.Repeat(12, 15), 20]),
+        Days(District.ScarrowRim, (7, "12 14 15 16 17 18 19 20 21 22 23 24 25 26"), 4, 4, 5, 6, 6, 7, 8, 6, 58, 58, 58, 58, 58, 58),
+        Days(District.TalvinBank, (7, "10 11 12 14 15 16 17 18 19 20 21 22 23 24 25 26 28 30 31 32 33 35 36 37 38 39"), 2, 4, 3, 5, 6, 5, 7, 6, 7, 7, 44, 44, 50, 34, 34, 34, 50, 50, 50, 36, 36, 36, 36, 36, 36, 36),
+        Days(District.Lowmere, (7, "24 25 26 28 30 31 32 33 35 36 37 38 39 42 43"), 26, 26, 26, 34, 34, 34, 32, 32, 32, 32, 32, 32, 32, 42, 70),
+        Days(District.HighBrack, (8, "18 19 20 22 25 27 28 30"), [.. Enumerable.Repeat(76, 8)]),
     ];
 
     public static bool IsReceivingDay(LocalDate day) => Season.Any(c => c.Days.Any(d => d.Day == day));
@@ -89,7 +91,7 @@ internal sealed class Receiving
         }
 
         var ticket = tickets.Write(desk, field, district.Class, $"{grower.Code} {grower.Farm}", district, net, day, at, bin, protein, full: true);
-        plan[bin].Fill(net * 1000L, ticket.Protein, ticket.Moisture);
+        plan[bin].Await(ticket.Moves[^1].At, net * 1000L, ticket.Protein, ticket.Moisture);
         return ticket;
     }
 
@@ -102,11 +104,11 @@ internal sealed class Receiving
             "Northledge" when district.Class == "HWW" => ["B13"],
             "Northledge" => day.Day < 12 ? ["B01", "B02", "B04"] : ["B01", "B02", "B15", "B03", "B04"],
             "Scarrow Rim" => ["B06", "B05"],
-            "Lowmere" => day < new LocalDate(2025, 8, 4) ? ["B07"] : ["B18", "B07"],
+            "Lowmere" => ["B18", "B07"],
             "Talvin Bank" => ["B08", "B09"],
             _ => ["B10", "B11", "B16", "B12"],
         };
-        var open = bins.Where(b => left.GetValueOrDefault(b) > tonnes / 2 && plan[b].FreeTonnes > tonnes).ToArray();
+        var open = bins.Where(b => left.GetValueOrDefault(b) > tonnes / 2 && plan[b].FreeTonnes > tonnes + ADaysDraw).ToArray();
         if (open.Length == 0)
         {
             return null;

@@ -5,7 +5,6 @@ namespace Evengrist.Demo;
 /// <summary>Plays the crop year day by day and hands over what each station recorded.</summary>
 internal sealed class Year
 {
-    private const int DaysPerBatch = 3;
     private readonly Desk office = new("office", ["Ines Calloway"]);
     private readonly Desk scale = new("scale house", ["Rafe Tolland", "Maud Ferriby", "Jonas Pell"]);
     private readonly Desk offline = new("scale house, reserved numbers", ["Maud Ferriby"]);
@@ -36,7 +35,7 @@ internal sealed class Year
         var mixes = new MixDesk(plan, larder);
         units = [.. "AB".Select(u => (u, new UnitRun(u, seed, mixes, flours, Truth)))];
         warehouse = new Warehouse(seed);
-        packing = new PackingHall(flours, new Additives(), warehouse);
+        packing = new PackingHall(mill, hall, flours, new Additives(), warehouse);
         bench = new LabBench(seed);
         holds = new Holds(seed);
     }
@@ -65,7 +64,8 @@ internal sealed class Year
         for (var day = MillCalendar.FirstDay; day <= MillCalendar.LastDay; day = day.PlusDays(1))
         {
             Day(day, slots[day]);
-            if (++days % DaysPerBatch == 0 || day == MillCalendar.LastDay)
+            days++;
+            if (day < MillCalendar.PlanDay || days % 4 == 0 || day == MillCalendar.LastDay)
             {
                 foreach (var batch in Close(MillCalendar.At(day.PlusDays(1), 6, 10)))
                 {
@@ -85,11 +85,16 @@ internal sealed class Year
         warehouse.Dispatch(ramp, day);
         foreach (var (from, until) in slots)
         {
-            packing.LoadOut(hall, from);
+            foreach (var bin in plan.Bins)
+            {
+                bin.Settle(from);
+            }
+
+            packing.LoadOut(from);
             foreach (var (unit, run) in units)
             {
                 var (flour, grams) = run.Run(mill, from, until);
-                packing.Pack(hall, unit, flour, grams, from, until, IsLast(unit, flour, until));
+                packing.Pack(unit, flour, grams, from, until, IsLast(unit, flour, until));
                 bench.Read(lab, Truth.Flours[^1], until);
                 if (MillCalendar.Wall(from).Hour == 10)
                 {
