@@ -23,7 +23,7 @@ internal sealed class BinPlan
     /// <summary>Stock of 1 July by bin: class, t, protein.</summary>
     public static IReadOnlyList<(string Bin, string Class, int Tonnes, double Protein)> Opening { get; } =
     [
-        ("B03", "HW", 2_850, 12.9), ("B06", "HW", 2_900, 13.8), ("B17", "HW", 1_300, 14.2), ("B19", "HW", 1_300, 14.0),
+        ("B03", "HW", 2_850, 12.9), ("B06", "HW", 2_885, 13.8), ("B17", "HW", 1_300, 14.2), ("B19", "HW", 1_300, 14.0),
         ("B08", "SW", 560, 9.9), ("B09", "SW", 975, 9.9), ("B10", "HS", 1_250, 14.5), ("B13", "HWW", 340, 13.0),
     ];
 

@@ -5,7 +5,9 @@ namespace Evengrist.Demo;
 /// <summary>Wheat bought from the country elevators: what the plan of 15 September still wants, then day by day what has the least cover.</summary>
 internal sealed class Buying(ulong seed, BinPlan plan, Tickets tickets, EarlyNeed need)
 {
-    private const double PerRunDay = 316.8; // t: with the early purchases 91 200 t in the year
+    private static readonly LocalDate HarvestIn = new(2025, 7, 21);
+    private static readonly string[] Harvested = ["B01", "B02", "B03"];
+    private const double PerRunDay = 314; // t: with the early purchases 91 200 t in the year
     private static readonly District Bought = new("bought", "HW", 0, 0.3, 12.0, 0.4, 79, 0.9, 385, 20, 0.2, 30);
     private readonly Dice dice = new(seed, "buying");
     private double owed;
@@ -42,7 +44,7 @@ internal sealed class Buying(ulong seed, BinPlan plan, Tickets tickets, EarlyNee
             days += MillCalendar.Runs(d) && !Receiving.IsReceivingDay(d) ? 1 : 0;
         }
 
-        var wanted = EarlyNeed.BoughtProtein.Keys.ToDictionary(b => b, b => need.StillToCome(b, day, plan[b].Tonnes));
+        var wanted = EarlyNeed.BoughtProtein.Keys.Where(b => day > HarvestIn || !Harvested.Contains(b)).ToDictionary(b => b, b => need.StillToCome(b, day, plan[b].Tonnes));
         var today = wanted.Values.Where(t => t > 0).Sum() / days;
         for (var i = 0; today > 13 || (days == 1 && wanted.Values.Any(t => t > 10)); i++)
         {

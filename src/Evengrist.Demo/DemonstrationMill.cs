@@ -1,3 +1,6 @@
+using Evengrist.Records;
+using NodaTime;
+
 namespace Evengrist.Demo;
 
 /// <summary>The demonstration mill: an invented mill's crop year as facts, the same for the same seed.</summary>
@@ -6,8 +9,11 @@ public static class DemonstrationMill
     /// <summary>The seed of the demonstration as it is shown.</summary>
     public const ulong Seed = 20250701;
 
-    /// <summary>Name of the mill.</summary>
-    public const string Name = "Sennorby Mill";
+    /// <summary>What the mill says about itself.</summary>
+    public static MillSettings Settings { get; } = new()
+    {
+        Name = "Sennorby Mill", ZoneId = MillCalendar.ZoneId, DayStart = new LocalTime(6, 0), Currency = "USD", IsDemonstration = true, OpensAt = MillCalendar.OpeningMoment,
+    };
 
     /// <summary>Everything recorded in the year, in the order of recording.</summary>
     public static IEnumerable<DemoBatch> Drafts(ulong seed = Seed) => new Year(seed).Batches();
@@ -17,5 +23,27 @@ public static class DemonstrationMill
     {
         var year = new Year(seed);
         return (year.Batches(), year.Truth);
+    }
+
+    /// <summary>Records the demonstration into an empty mill, through the use case a person's entries go through.</summary>
+    /// <remarks>Stopped half-way it can be called again: what is recorded already is known by its keys.</remarks>
+    /// <exception cref="InvalidOperationException">The mill holds facts that are not the demonstration's.</exception>
+    public static void Load(Mill mill, Action<DemoProgress>? progress = null, ulong seed = Seed)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        if (!mill.Settings.IsDemonstration && mill.Ask(v => v.Book.Last.Value) > 0)
+        {
+            throw new InvalidOperationException("This mill holds facts of its own. Load the demonstration into an empty one.");
+        }
+
+        mill.Set(Settings);
+        var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
+        foreach (var batch in Drafts(seed))
+        {
+            mill.Record(batch.Drafts, batch.By, batch.Source, batch.Recorded);
+            facts += batch.Drafts.Count;
+            var day = MillCalendar.MillingDay(batch.Recorded - Duration.FromHours(1));
+            progress?.Invoke(new DemoProgress(day, Math.Clamp((Period.DaysBetween(MillCalendar.FirstDay, day) + 1) / (double)days, 0, 1), facts));
+        }
     }
 }

@@ -15,7 +15,7 @@ internal sealed class Desk(string source, IReadOnlyList<string> people)
 
     public bool HasDrafts => drafts.Count > 0;
 
-    public void Open(string code, PlaceKind kind, string name = "", string material = "", string of = "", long? capacityTonnes = null, double core = 0, long stirredTonnes = 0) =>
+    public void Open(string code, PlaceKind kind, string name = "", string material = "", string of = "", long? capacityTonnes = null, double core = 0, decimal stirredTonnes = 0) =>
         drafts.Add(new OpenPlace(code, code, kind, name, material)
         {
             Capacity = capacityTonnes is { } tonnes ? Mass.FromTonnes(tonnes) : null, Of = of, CoreShare = core, Stirred = Mass.FromTonnes(stirredTonnes),

@@ -8,7 +8,10 @@ internal readonly record struct Gate(string Bin, double Share);
 /// <summary>The mix sheets of the weeks before 15 September, when the old crop runs out and the new one comes in.</summary>
 internal static class EarlyMixes
 {
-    private static readonly LocalDate SecondWeek = new(2025, 7, 14), ThirdWeek = new(2025, 7, 21), FourthWeek = new(2025, 7, 28), SixthWeek = new(2025, 8, 11), SeventhWeek = new(2025, 8, 18), EighthWeek = new(2025, 8, 25);
+    private static readonly LocalDate SecondWeek = new(2025, 7, 14), ThirdWeek = new(2025, 7, 21), FourthWeek = new(2025, 7, 28), SixthWeek = new(2025, 8, 11), SeventhWeek = new(2025, 8, 18);
+
+    /// <summary>From here on the hold bins carry strong wheat that was bought.</summary>
+    public static LocalDate EighthWeek { get; } = new(2025, 8, 25);
 
     public static IReadOnlyList<Gate> For(Flour flour, LocalDate day) => flour switch
     {

@@ -32,7 +32,7 @@ public static class MillCalendar
     /// <summary>Six days a week; shut on Sundays and on Christmas Day: 312 days.</summary>
     internal static bool Runs(LocalDate day) => day.DayOfWeek != IsoDayOfWeek.Sunday && day is not { Month: 12, Day: 25 } && day <= LastDay;
 
-    /// <summary>The week of the stream survey: Unit A is held at 17.5 t/h, wheat with its water, on white bread.</summary>
+    /// <summary>The week of the stream survey: Unit A is held at exactly 17.5 t/h of wheat, on white bread.</summary>
     internal static bool SurveyWeek(LocalDate day) => day >= PlanDay && day < PlanDay.PlusDays(6);
 
     /// <summary>The flour a unit mills on a day.</summary>

@@ -49,16 +49,17 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
         }
     }
 
-    // The hold bins are run out when the mixes no longer name them, or give what they have; the first gate makes up for it.
+    // The hold bins give what they have, and are run out on the last day; the first gate makes up for it.
     private void Empty(Desk desk, List<(string Bin, long Grams)> wanted, Instant until)
     {
+        var last = until >= MillCalendar.At(MillCalendar.PlanDay.PlusDays(-2), 8);
+        var afterUse = until >= MillCalendar.At(EarlyMixes.EighthWeek, 6);
         foreach (var bin in new[] { "B17", "B18", "B19" })
         {
             var i = wanted.FindIndex(w => w.Bin == bin);
             var asked = i < 0 ? 0 : wanted[i].Grams;
             var lies = plan[bin].Grams;
-            var last = until >= MillCalendar.At(MillCalendar.PlanDay.PlusDays(-1), 6);
-            var given = i >= 0 && !last ? Math.Min(asked, lies) : Math.Min(lies, 6_000_000);
+            var given = Math.Min(lies, last ? 12_000_000 : i >= 0 ? asked : afterUse && bin == "B18" ? 6_000_000 : 0);
             if (i >= 0)
             {
                 wanted[i] = (bin, given);
@@ -76,12 +77,12 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
         }
     }
 
-    // Unit A at exactly 17.5 t/h with its water: B14 7.0 t/h until it is empty, then B04 in its stead; B06 5.6 t/h; B05 4.0 t/h.
+    // Unit A at exactly 17.5 t/h: B14 7.0 t/h until it is empty, then B04 in its stead; B06 6.0 t/h; B05 4.5 t/h.
     private List<Drawn> Survey(Desk desk, Instant from, Instant until)
     {
         var hours = (until - from).TotalHours;
         var (wanted, lies) = ((long)(7_000_000 * hours), plan["B14"].Grams);
-        List<Drawn> draws = [Take(desk, 'A', "B06", (long)(5_600_000 * hours), from, until), Take(desk, 'A', "B05", (long)(4_000_000 * hours), from, until)];
+        List<Drawn> draws = [Take(desk, 'A', "B06", (long)(6_000_000 * hours), from, until), Take(desk, 'A', "B05", (long)(4_500_000 * hours), from, until)];
         if (lies == 0)
         {
             draws.Add(Take(desk, 'A', "B04", wanted, from, until));

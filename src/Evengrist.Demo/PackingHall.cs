@@ -21,7 +21,7 @@ internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additi
         stock.Add(bin, made);
         var survey = unit == 'A' && MillCalendar.SurveyWeek(MillCalendar.MillingDay(from));
         var hour = MillCalendar.Wall(from).Hour;
-        var share = survey ? 1 : flour switch { Flour.WB => 0.58, Flour.HG => 0.60, Flour.PA => 0.45, _ => 1 };
+        var share = survey ? 1 : flour switch { Flour.WB => 0.64, Flour.HG => 0.62, Flour.PA => 0.50, _ => 1 };
         var toLines = (long)(made * share);
         var scan = from >= SuspectFrom && from < SuspectUntil && unit == 'A' ? EachByItself : Counted;
         if (unit == 'A' && !survey && hour is >= 8 and < 16)

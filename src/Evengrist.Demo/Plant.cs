@@ -64,7 +64,7 @@ internal static class Plant
         {
             office.Open($"MX{unit}", PlaceKind.MixLine, $"mix line {unit}");
             office.Open($"CL{unit}", PlaceKind.Cleaner, $"screenroom and dampener {unit}");
-            office.Open($"T{unit}", PlaceKind.TemperBin, $"temper bins of unit {unit}", capacityTonnes: unit == 'A' ? 400 : 180, stirredTonnes: unit == 'A' ? 60 : 20);
+            office.Open($"T{unit}", PlaceKind.TemperBin, $"temper bins of unit {unit}", capacityTonnes: unit == 'A' ? 420 : 180, stirredTonnes: UnitRun.StirredTonnes(unit));
             office.Open($"U{unit}", PlaceKind.MillUnit, $"Unit {unit}");
             office.Connect($"MX{unit}", $"CL{unit}");
             office.Connect($"CL{unit}", $"T{unit}");
@@ -92,8 +92,8 @@ internal static class Plant
         foreach (var (code, name) in new[] { ("Y-BR", "bran"), ("Y-WF", "wheatfeed"), ("Y-GM", "germ"), ("Y-SC", "screenings") })
         {
             office.Open(code, PlaceKind.FlourBin, name + " bin", name, capacityTonnes: 150);
-            office.Connect("UA", code);
-            office.Connect("UB", code);
+            office.Connect(code == "Y-SC" ? "CLA" : "UA", code);
+            office.Connect(code == "Y-SC" ? "CLB" : "UB", code);
         }
 
         foreach (var (unit, flours) in new[] { ("UA", "WB AP C1 C2"), ("UB", "HG PA WW C1 C2") })

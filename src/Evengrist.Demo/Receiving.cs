@@ -26,8 +26,8 @@ internal sealed class Receiving
     /// <summary>Days and trucks of each district; those of the last days are fewer where the district has no more.</summary>
     public static IReadOnlyList<Coming> Season { get; } =
     [
-        Days(District.Northledge, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), 80, 98, 99, 99, 98, 100, 96, 94, 92, 90, 88, 88, 86, 86, 84, 91),
-        Days(District.NorthledgeWhite, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), [.. Enumerable.Repeat(12, 15), 20]),
+        Days(District.Northledge, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), 82, 97, 97, 99, 98, 100, 96, 94, 92, 90, 88, 88, 86, 86, 84, 86),
+        Days(District.NorthledgeWhite, (7, "3 4 5 7 8 9 10 11 12 14 15 16 17 18 19 20"), [14, 14, 14, .. Enumerable.Repeat(12, 13)]),
         Days(District.ScarrowRim, (7, "12 14 15 16 17 18 19 20 21 22 23 24 25 26"), 4, 4, 5, 6, 6, 7, 8, 6, 58, 58, 58, 58, 58, 58),
         Days(District.TalvinBank, (7, "10 11 12 14 15 16 17 18 19 20 21 22 23 24 25 26 28 30 31 32 33 35 36 37 38 39"), 2, 4, 3, 5, 6, 5, 7, 6, 7, 7, 44, 44, 50, 34, 34, 34, 50, 50, 50, 36, 36, 36, 36, 36, 36, 36),
         Days(District.Lowmere, (7, "24 25 26 28 30 31 32 33 35 36 37 38 39 42 43"), 26, 26, 26, 34, 34, 34, 32, 32, 32, 32, 32, 32, 32, 42, 70),

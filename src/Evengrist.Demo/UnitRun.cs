@@ -5,9 +5,9 @@ namespace Evengrist.Demo;
 
 /// <summary>A mill unit at work: wheat from the gates through mix line, screenroom and temper bins to the rolls, and what comes off them.</summary>
 /// <remarks>
-/// Ledger masses are those of the belt and product scales. Water goes in at the dampener and leaves with the products and as loss.
-/// Screenings are booked where they are weighed, with the feed behind the second cleaning, so that what the gates and the meter
-/// give is what reaches the unit. In as much as out, the temper bins always hold the same.
+/// Ledger masses are those of the belt and product scales, as the grain lay. The screenroom takes screenings off and the dampener
+/// adds water, so wheat reaches the rolls heavier than it left the gates; water leaves again with the products and as loss.
+/// As much goes out of the temper bins as goes in, so they always hold the same.
 /// </remarks>
 internal sealed class UnitRun(char unit, ulong seed, MixDesk mixes, FlourStock stock, Truth truth)
 {
@@ -15,8 +15,11 @@ internal sealed class UnitRun(char unit, ulong seed, MixDesk mixes, FlourStock s
     private readonly Dice dice = new(seed, $"unit {unit}");
     private readonly Queue<(long Grams, double Protein)> temper = new();
 
-    /// <summary>What the temper bins of a unit hold: for Unit A 18 h at 17.5 t/h and a stirred stage of 60 t.</summary>
-    public static long TemperTonnes(char unit) => unit == 'A' ? 375 : 150;
+    /// <summary>What the temper bins of a unit hold: for Unit A 18 h at 17.5 t/h of wheat, which is 18.2 t/h with its water, and the stirred stage.</summary>
+    public static long TemperTonnes(char unit) => unit == 'A' ? 390 : 150;
+
+    /// <summary>The stirred stage at the outlet: for Unit A 60 t of wheat, which is 62.4 t with its water.</summary>
+    public static decimal StirredTonnes(char unit) => unit == 'A' ? 62.4m : 20;
 
     public static double WheatPerHour(char unit) => unit == 'A' ? 17.5 : 7.5;
 
@@ -55,10 +58,13 @@ internal sealed class UnitRun(char unit, ulong seed, MixDesk mixes, FlourStock s
         var protein = draws.Sum(d => d.Grams * d.Protein) / wheat;
         var moisture = draws.Sum(d => d.Grams * d.Moisture) / wheat;
         var aim = Drawing(unit, from) == Flour.PA ? 14.8 : 16.0;
-        var water = survey ? (long)(hours * 17_500_000) - wheat : (long)(wheat * Math.Max(0.5, aim - moisture) / (100 - aim));
-        var total = wheat + water;
+        var screenings = survey ? (long)(hours * 210_000) : (long)(wheat * dice.Normal(0.012, 0.001));
+        var water = survey ? (long)(hours * 910_000) : (long)((wheat - screenings) * Math.Max(0.5, aim - moisture) / (100 - aim));
+        var total = wheat - screenings + water;
         desk.Move($"MX{unit}", $"CL{unit}", wheat, from, until);
         desk.Move("WATER", $"CL{unit}", water, from, until);
+        desk.Move($"CL{unit}", "Y-SC", screenings, from, until);
+        stock.Add("Y-SC", screenings);
         desk.Move($"CL{unit}", $"T{unit}", total, from, until);
         desk.Move($"T{unit}", $"U{unit}", total, from, until);
         var milled = Rest(total, protein);
