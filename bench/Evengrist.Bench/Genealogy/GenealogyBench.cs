@@ -15,11 +15,28 @@ internal static class GenealogyBench
     {
         if (!GenealogyArguments.TryRead(args, out var arguments, out var fault))
         {
-            Console.Error.WriteLine($"genealogy: {fault}");
-            Console.Error.WriteLine(GenealogyArguments.Usage);
-            return 2;
+            return Refuse(fault);
         }
 
+        try
+        {
+            return Run(arguments);
+        }
+        catch (ArgumentException e)
+        {
+            return Refuse(e.Message);
+        }
+    }
+
+    private static int Refuse(string fault)
+    {
+        Console.Error.WriteLine($"genealogy: {fault}");
+        Console.Error.WriteLine(GenealogyArguments.Usage);
+        return 2;
+    }
+
+    private static int Run(GenealogyArguments arguments)
+    {
         var spec = arguments.Spec;
         Say($"Genealogy: scale {spec.Scale}, seed {spec.Seed}, {spec.Bins} bins: {spec.Trucks} trucks, {spec.Runs} runs, {spec.Packs} packed lots");
         var watch = Stopwatch.StartNew();

@@ -100,4 +100,13 @@ public class GenealogyCheckTests
 
         Assert.All(new GenealogyOracle(graph, new ForwardRows(rows)).Back(), row => Assert.Contains("Σ = 1.000000000", row.Value));
     }
+
+    [Fact]
+    public void Generate_ArgumentsThatMakeNoCropYear_AreRefused()
+    {
+        Assert.Throws<ArgumentException>(() => GenealogyGenerator.Generate(new GenealogySpec(0.1, Bins: 3)));
+        Assert.Throws<ArgumentException>(() => GenealogyGenerator.Generate(new GenealogySpec(0)));
+        var empty = Assert.Throws<ArgumentException>(() => GenealogyGenerator.Generate(new GenealogySpec(0.002)));
+        Assert.Contains("bins empty", empty.Message, StringComparison.Ordinal);
+    }
 }

@@ -67,6 +67,12 @@ internal sealed class WheatSide(GenealogyGraph graph)
             bins[chosen[i]].Draw(shares[i] * GenealogySpec.RunKg, taken);
         }
 
+        if (taken.Count == 0)
+        {
+            throw new ArgumentException(
+                $"run {run} finds all four of its bins empty: too few trucks ({spec.Trucks}) for {spec.Bins} bins; take a larger --scale or fewer --bins");
+        }
+
         var kg = taken.Sum(part => part.Kg);
         graph.RunKg[run] = kg;
         graph.Rows.Add(taken.Select(part => part.Layer).ToArray(), taken.Select(part => part.Kg / kg).ToArray());
