@@ -31,7 +31,7 @@ give_up() {
 # What the tests can use beside the SDK: Debian's package for it, and what is skipped without it.
 missing_packages() {
   compgen -G '/usr/lib/postgresql/*/bin/initdb' > /dev/null || echo postgresql
-  command -v chromium > /dev/null || echo chromium
+  [ -n "${EVENGRIST_CHROMIUM:-}" ] || command -v chromium chromium-browser google-chrome > /dev/null || echo chromium
   compgen -G '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf' > /dev/null || echo fonts-dejavu-core
 }
 
