@@ -87,6 +87,20 @@ public sealed class Mill : IDisposable
         }
     }
 
+    /// <summary>Positions of the drafts that the source has not recorded yet, rising; nothing is recorded.</summary>
+    /// <param name="drafts">What would be recorded.</param>
+    /// <param name="source">Where they come from.</param>
+    /// <exception cref="LedgerRefusal">A key was used before for other content.</exception>
+    public IReadOnlyList<int> NewAmong(IReadOnlyList<Draft> drafts, string source)
+    {
+        ArgumentNullException.ThrowIfNull(drafts);
+        lock (gate)
+        {
+            CatchUp();
+            return new KnownKeys(engine, book, source).NewAmong(drafts);
+        }
+    }
+
     /// <summary>Changes the settings.</summary>
     /// <exception cref="ArgumentException">One of them cannot be.</exception>
     public void Set(MillSettings changed) => settings.Set(changed);

@@ -35,11 +35,10 @@ public sealed record Batch(ImportKind Kind, IReadOnlyList<Draft> Drafts, IReadOn
     }
 
     /// <summary>The batch without what a line of the file brought.</summary>
-    internal Batch Without(int line)
-    {
-        var kept = Enumerable.Range(0, Drafts.Count).Where(i => Rows[i].Line != line).ToArray();
-        return this with { Drafts = kept.Select(i => Drafts[i]).ToArray(), Rows = kept.Select(i => Rows[i]).ToArray() };
-    }
+    internal Batch Without(int line) => Only(Enumerable.Range(0, Drafts.Count).Where(i => Rows[i].Line != line).ToArray());
+
+    /// <summary>The drafts at these positions alone.</summary>
+    internal Batch Only(IReadOnlyList<int> positions) => this with { Drafts = positions.Select(i => Drafts[i]).ToArray(), Rows = positions.Select(i => Rows[i]).ToArray() };
 
     /// <summary>Position of the draft a refusal is about; where it names none (a balance), the last draft before its moment that could cause it; −1 where no draft could.</summary>
     internal int BlameOf(LedgerRefusal refusal)

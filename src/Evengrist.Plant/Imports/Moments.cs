@@ -5,7 +5,7 @@ using NodaTime.TimeZones;
 namespace Evengrist.Plant.Imports;
 
 /// <summary>Moments as people and machines write them: ISO 8601, with an offset, or local in a zone.</summary>
-internal static class Moments
+public static class Moments
 {
     private static readonly OffsetDateTimePattern[] WithOffset = new[] { "uuuu-MM-dd'T'HH:mm:ss;FFFFFFo<Z+HH:mm>", "uuuu-MM-dd'T'HH:mmo<Z+HH:mm>", "uuuu-MM-dd'T'HH:mmo<+HH>" }
         .Select(OffsetDateTimePattern.CreateWithInvariantCulture).ToArray();

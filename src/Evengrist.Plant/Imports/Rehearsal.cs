@@ -17,18 +17,34 @@ public static class Rehearsal
     /// <param name="batch">What is to be recorded.</param>
     /// <param name="by">Who would record it.</param>
     /// <param name="recorded">When it would be recorded.</param>
+    /// <param name="newAmong">Positions of the drafts that are not known already; throws for one whose key was used for other content. Null to take all for new.</param>
     /// <param name="mostFaults">Faults listed at most; a last one says so.</param>
-    public static IReadOnlyList<Fault> Of(Book book, Batch batch, string by, Instant recorded, int mostFaults = 200)
+    public static IReadOnlyList<Fault> Of(
+        Book book, Batch batch, string by, Instant recorded, Func<IReadOnlyList<Draft>, IReadOnlyList<int>>? newAmong = null, int mostFaults = 200)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(batch);
         var faults = new List<Fault>();
+        if (newAmong is not null)
+        {
+            IReadOnlyList<int> fresh = [];
+            batch = WithoutRefused(batch, faults, mostFaults, b => fresh = newAmong(b.Drafts));
+            batch = batch.Only(fresh);
+        }
+
         var scratch = Scratch(book, batch, recorded);
+        WithoutRefused(batch, faults, mostFaults, b => scratch.Append(scratch.ToFacts(b.Drafts, by, b.Source, recorded)));
+        return faults.OrderBy(f => f.Line ?? int.MaxValue).ThenBy(f => f.Column).ToArray();
+    }
+
+    /// <summary>Tries again and again, each time without the row that was refused, until nothing is.</summary>
+    private static Batch WithoutRefused(Batch batch, List<Fault> faults, int mostFaults, Action<Batch> attempt)
+    {
         while (batch.Drafts.Count > 0)
         {
             try
             {
-                scratch.Append(scratch.ToFacts(batch.Drafts, by, batch.Source, recorded));
+                attempt(batch);
                 break;
             }
             catch (LedgerRefusal refusal)
@@ -38,14 +54,14 @@ public static class Rehearsal
                 if (blamed < 0 || faults.Count > mostFaults)
                 {
                     faults.Add(Fault.OfFile("more", "these faults mended first; the rest of the file was not tried against the ledger"));
-                    break;
+                    return batch.Only([]);
                 }
 
                 batch = batch.Without(batch.Rows[blamed].Line);
             }
         }
 
-        return faults.OrderBy(f => f.Line ?? int.MaxValue).ThenBy(f => f.Column).ToArray();
+        return batch;
     }
 
     private static Book Scratch(Book book, Batch batch, Instant recorded)

@@ -1,0 +1,29 @@
+using System.Globalization;
+using Evengrist.Plant.Answers;
+using Evengrist.Quantities;
+
+namespace Evengrist.Cli.Said;
+
+/// <summary>Numbers in words.</summary>
+internal static class Amounts
+{
+    public static string Kilograms(double kilograms) => kilograms.ToString("#,##0.0", CultureInfo.InvariantCulture);
+
+    public static string Kilograms(Mass mass) => mass.Kilograms.ToString("#,##0.###", CultureInfo.InvariantCulture);
+
+    public static string Tonnes(double tonnes) => tonnes.ToString("#,##0.00", CultureInfo.InvariantCulture);
+
+    public static string Tonnes(decimal tonnes) => tonnes.ToString("#,##0.###", CultureInfo.InvariantCulture);
+
+    public static string Share(double fraction) => (fraction * 100).ToString("0.00", CultureInfo.InvariantCulture);
+
+    public static string[] Spread(SpreadAnswer spread, Func<double, string> words) => [words(spread.Least), words(spread.Expected), words(spread.Most)];
+
+    /// <summary>A hypothesis in words.</summary>
+    public static string Words(string hypothesis) => hypothesis switch
+    {
+        "firstInFirstOut" => "first in first out",
+        "coreFirst" => "core first",
+        _ => hypothesis,
+    };
+}
