@@ -17,7 +17,7 @@ internal sealed class CaseHelpAction(HelpAction usual) : SynchronousCommandLineA
         return command;
     }
 
-    public static void AttachTo(RootCommand root)
+    public static void AttachTo(Command root)
     {
         var help = root.Options.OfType<HelpOption>().Single();
         help.Action = new CaseHelpAction((HelpAction)help.Action!);

@@ -44,15 +44,16 @@ public sealed class CommandLine(TextWriter output, TextWriter error, IClock cloc
         }
         catch (Exception ours)
         {
-            error.WriteLine($"This is a fault of the program, not yours; nothing was recorded by this command. {ours}");
+            error.WriteLine($"This is a fault of the program, not yours. What it recorded, it recorded whole. {ours}");
             return Exit.OurFault;
         }
     }
 
-    private RootCommand Root()
+    private Command Root()
     {
-        var root = new RootCommand("Evengrist: what a flour mill holds, what leaves its bins next, where a bag came from and what a truck has reached.")
+        var root = new Command("evengrist", "Evengrist: what a flour mill holds, what leaves its bins next, where a bag came from and what a truck has reached.")
         {
+            new HelpOption(), new VersionOption(),
             IntakeRoom.Of(voice, clock), BinsRoom.Of(voice, clock), ReadingsRoom.Of(voice, clock), MovementsRoom.Of(voice, clock),
             TracingRoom.Of(voice, clock), LedgerRoom.Of(voice, clock), MillRoom.Of(voice, clock),
         };

@@ -1,11 +1,42 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
+using Evengrist.Intake;
+using Evengrist.Plant;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
 using Evengrist.Plant.Imports;
 using NodaTime;
 
 namespace Evengrist.Cli.Rooms;
 
+/// <summary>Tickets, and what a load is worth under a contract.</summary>
 internal static class IntakeRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock) };
+    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), Settle(voice) };
+
+    private static Command Settle(Voice voice)
+    {
+        var command = new Command("settle", "Settles a posed load under a posed contract, line by line: net, clean and settled mass, bushels, price, pay. Needs no records.");
+        var posed = new PosedVerb();
+        posed.AddTo(command, SettlementCase.Help);
+        command.SetAction(asked => posed.Ask(asked, SettlementCase.Read, c => Parsing.Got(SettlementModel.Settle(c.Delivery, c.Terms))) switch
+        {
+            Settlement settled => voice.Answer(posed.Json(asked), SettlementAnswer.Of(settled), answer => Say(answer, voice)),
+            NotSettled refused => voice.NoAnswer(refused.Reasons),
+            var other => throw new InvalidOperationException($"A settlement ended as {other.GetType().Name}."),
+        });
+        return command;
+    }
+
+    private static void Say(SettlementAnswer answer, Voice voice)
+    {
+        voice.Say($"Under {answer.Under}");
+        var table = new TextTable("line", "value", "how");
+        foreach (var line in answer.Lines)
+        {
+            table.Add(line.What, line.Shown, line.Formula.Length > 0 ? $"{line.Formula} ({line.Source})" : "");
+        }
+
+        table.To(voice);
+    }
 }

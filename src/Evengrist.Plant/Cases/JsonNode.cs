@@ -14,6 +14,9 @@ internal sealed class JsonNode(JsonElement element, string path, List<Fault> fau
 
     public string Path => path;
 
+    /// <summary>The text it was read from.</summary>
+    public string Raw => element.GetRawText();
+
     /// <summary>Notes a fault unless this is an object with no other members than these.</summary>
     public bool IsObject(params string[] known)
     {

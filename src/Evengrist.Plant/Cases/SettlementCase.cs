@@ -1,0 +1,104 @@
+using Evengrist.Intake;
+using Evengrist.Plant.Imports;
+using Evengrist.Quantities;
+using NodaTime.Text;
+
+namespace Evengrist.Plant.Cases;
+
+/// <summary>A load posed in JSON with the contract it is to be settled under.</summary>
+/// <param name="Delivery">The load.</param>
+/// <param name="Terms">The contract.</param>
+public sealed record SettlementCase(Delivery Delivery, ContractTerms Terms)
+{
+    /// <summary>What a case looks like.</summary>
+    public static CaseHelp Help { get; } = new(
+        """
+        {
+          "gross": { "kg": number (or "t") }, "tare": { "kg": number },
+          "on": date of the delivery, "2025-07-09"
+          "findings": { "protein [% 12mb]": number, "moisture [%]": number, "dockage [%]": number ... the headings of an intake file }
+          "contract": { "code", "version", "base": { "amount", "currency", "per": "Bushel" | "Tonne" }, "deductDockage": true | false,
+                        "dryMatterShrink": true | false, "baseMoisture": per cent,
+                        "scales": [ { "code", "version", "factor": "Protein" ..., "unit", "basis": "12mb", "recordedDecimals", "effect": "AddsToPrice" ...,
+                                      "currency", "per", "steps": [ { "from", "effect" } ... ], "end" ... } ... ] }
+        }
+        """,
+        """
+        { "gross": { "kg": 24000 }, "tare": { "kg": 9000 }, "on": "2025-07-09",
+          "findings": { "moisture [%]": 12.9, "dockage [%]": 0.8 },
+          "contract": { "code": "PLAIN", "version": 1, "base": { "amount": 6.20, "currency": "USD", "per": "Bushel" },
+                        "deductDockage": true, "dryMatterShrink": true, "baseMoisture": 13.5 } }
+        """);
+
+    /// <summary>Reads a case.</summary>
+    public static Parsed<SettlementCase> Read(Stream stream) => JsonCase.Read<SettlementCase>(stream, (root, _) => Of(root));
+
+    private static SettlementCase? Of(JsonNode root)
+    {
+        if (!root.IsObject("gross", "tare", "on", "findings", "contract"))
+        {
+            return null;
+        }
+
+        var (gross, tare) = (Weight(root, "gross"), Weight(root, "tare"));
+        if (gross is not null && tare is not null && Weighing.Fault(gross.Value, tare.Value) is { } wrong)
+        {
+            root.Member("tare")!.Fault($"weights that can be. {wrong}");
+            tare = null;
+        }
+
+        var day = LocalDatePattern.Iso.Parse(root.Text("on"));
+        if (!day.Success)
+        {
+            root.Member("on", required: false)?.Fault("a date such as \"2025-07-09\"");
+        }
+
+        var findings = (root.Member("findings")?.Members() ?? []).Select(m => FindingOf(m.Name, m.Value)).OfType<Finding>().ToArray();
+        var terms = root.Member("contract") is { } contract ? ContractOf(contract) : null;
+        return gross is null || tare is null || !day.Success || terms is null
+            ? null : new SettlementCase(new Delivery(Weighing.Of(gross.Value, tare.Value), day.Value, findings), terms);
+    }
+
+    private static Mass? Weight(JsonNode root, string name) => root.Member(name) is { } node && node.IsObject("kg", "t") ? node.Mass() : null;
+
+    private static Finding? FindingOf(string heading, JsonNode node)
+    {
+        var parsed = Heading.Of(heading);
+        var columns = Layout.Of(ImportKind.Intake).OfType<ReadingColumn>().Where(c => !c.IsUncertainty).ToArray();
+        var column = Array.Find(columns, c => c.Name == parsed?.Name);
+        if (column is null || !column.Takes(parsed!.Unit))
+        {
+            node.Fault(column is null ? $"a finding such as {string.Join(", ", columns.Select(c => c.Headings[0]))}" : $"the finding written {string.Join(" or ", column.Headings)}");
+            return null;
+        }
+
+        var (unit, basis) = ReadingColumn.Split(parsed.Unit!)!.Value;
+        if (node.Number(-1_000_000m, 1_000_000m) is not { } value)
+        {
+            return null;
+        }
+
+        var finding = new Finding(column.What, value, unit, basis);
+        if (finding.Fault is { } wrong)
+        {
+            node.Fault($"a finding that can be. {wrong}");
+        }
+
+        return finding;
+    }
+
+    private static ContractTerms? ContractOf(JsonNode node)
+    {
+        if (TermsJson.TryRead(node.Raw, out var terms, out var faults))
+        {
+            return terms;
+        }
+
+        foreach (var fault in faults)
+        {
+            node.Fault($"contract terms that can be. {fault}");
+        }
+
+        return null;
+    }
+}
