@@ -63,7 +63,7 @@ public sealed class PosedCaseTests
     public void Reach_SuspectTruckInB14_GivesTheNumbersOfTheRecallScenario()
     {
         // practice.md A16: plug flow 109 (±1) pallets above 50 kg over 9.04 h holding 87.8 %, 180 above 10 kg, 277 above 1 kg (99.8 %), peak 26.7 %, 18.17 t (±0.05) in all;
-        // belief 0.7/0.2/0.1: at bin-hour 60 expected 81.9 kg/t and chance 0.70 above 50 kg; at bin-hour 45 38.6 kg/t and 0.20.
+        // core flow as that scenario has it, without a core: top layer first, bin-hours 42.86 to 46.62. Belief 0.7/0.2/0.1: at bin-hour 60 expected 81.9 kg/t and chance 0.70 above 50 kg; at bin-hour 45 38.6 kg/t and 0.20.
         using var folder = new Folder();
         var text = File.ReadAllText(Repository.Sample("cases", "reach-b14.json"));
         var answer = Json("tracing", "reach", "--in", folder.File("all.json", text.Replace("\"threshold\": { \"kg\": 50 },", "\"threshold\": { \"kg\": 0.001 },", StringComparison.Ordinal)), "--json");
