@@ -17,10 +17,23 @@ internal static class Loading
     public static void CatchUp(Engine engine, Book book, Action<MillProgress>? progress = null)
     {
         var last = Last(engine).Value;
-        for (var after = book.Last.Value; after < last; after = book.Last.Value)
+        Fact[] ReadOn(long after) => Read(engine, after, Math.Min(after + Span, last));
+        for (var ahead = Task.Run(() => ReadOn(book.Last.Value)); book.Last.Value < last;)
         {
-            book.Append(Read(engine, after, Math.Min(after + Span, last)), trusted: true);
-            progress?.Invoke(new("Reading the facts", book.Last.Value, last));
+            // While one span of facts goes into the book the next is read already.
+            var facts = ahead.GetAwaiter().GetResult();
+            var after = facts[^1].Id.Value;
+            ahead = after < last ? Task.Run(() => ReadOn(after)) : ahead;
+            try
+            {
+                book.Append(facts, trusted: true);
+            }
+            finally
+            {
+                ahead.Wait();
+            }
+
+            progress?.Invoke(new("Reading the facts", after, last));
         }
     }
 

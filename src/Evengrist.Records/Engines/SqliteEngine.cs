@@ -10,7 +10,7 @@ namespace Evengrist.Records.Engines;
 internal sealed class SqliteEngine : Engine
 {
     private readonly SqliteConnection connection;
-    private readonly Dictionary<FactTable, SqliteCommand> inserts = [];
+    private readonly Dictionary<FactTable, SqliteInsert> inserts = [];
     private bool inTransaction;
     private long version = -1;
 
@@ -73,17 +73,16 @@ internal sealed class SqliteEngine : Engine
 
     public override void Insert(FactTable table, IEnumerable<Fact> facts)
     {
-        var command = InsertInto(table);
+        if (!inserts.TryGetValue(table, out var insert))
+        {
+            inserts.Add(table, insert = new SqliteInsert(connection, Sql.Insert(table)));
+        }
+
         var row = new object?[table.Columns.Count];
         foreach (var fact in facts)
         {
             table.ToRow(fact, row);
-            for (var i = 0; i < row.Length; i++)
-            {
-                command.Parameters[i].Value = row[i] ?? DBNull.Value;
-            }
-
-            command.ExecuteNonQuery();
+            insert.Insert(row);
         }
     }
 
@@ -91,29 +90,12 @@ internal sealed class SqliteEngine : Engine
 
     public override void Dispose()
     {
-        foreach (var command in inserts.Values)
+        foreach (var insert in inserts.Values)
         {
-            command.Dispose();
+            insert.Dispose();
         }
 
         // The last connection to close writes the log back into the file and removes it.
         connection.Dispose();
-    }
-
-    private SqliteCommand InsertInto(FactTable table)
-    {
-        if (!inserts.TryGetValue(table, out var command))
-        {
-            command = (SqliteCommand)Command(Sql.Insert(table));
-            foreach (var column in table.Columns)
-            {
-                command.Parameters.Add(new SqliteParameter("@" + column, null));
-            }
-
-            command.Prepare();
-            inserts.Add(table, command);
-        }
-
-        return command;
     }
 }
