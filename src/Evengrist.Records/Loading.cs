@@ -9,14 +9,16 @@ internal static class Loading
 {
     private const int Span = 20_000;
 
-    /// <summary>Number of the newest fact in the database.</summary>
-    public static FactId Last(Engine engine) => new(engine.Number(Sql.Last));
-
     /// <summary>Appends every fact the book does not have yet, in order. Called within a transaction, so that all tables are of one moment.</summary>
     /// <exception cref="MillCannotOpen">A number is missing among the facts: rows were lost.</exception>
     public static void CatchUp(Engine engine, Book book, Action<MillProgress>? progress = null)
     {
-        var last = Last(engine).Value;
+        var last = engine.Last();
+        if (book.Last.Value >= last)
+        {
+            return;
+        }
+
         Fact[] ReadOn(long after) => Read(engine, after, Math.Min(after + Span, last));
         for (var ahead = Task.Run(() => ReadOn(book.Last.Value)); book.Last.Value < last;)
         {
@@ -30,7 +32,7 @@ internal static class Loading
             }
             finally
             {
-                ahead.Wait();
+                Task.WaitAny(ahead);
             }
 
             progress?.Invoke(new("Reading the facts", after, last));

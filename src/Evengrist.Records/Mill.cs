@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Records.Browsing;
 using Evengrist.Records.Engines;
 using Evengrist.Records.Opening;
 using NodaTime;
@@ -12,13 +13,15 @@ public sealed class Mill : IDisposable
     private readonly Book book = new();
     private readonly Engine engine;
     private readonly IClock clock;
+    private readonly Reckonings reckonings;
     private readonly MillView view;
     private readonly SettingsShelf settings;
 
     internal Mill(Engine engine, IClock clock)
     {
         (this.engine, this.clock) = (engine, clock);
-        view = new MillView(book);
+        reckonings = new Reckonings(book);
+        view = new MillView(book, reckonings);
         settings = new SettingsShelf(engine, gate);
         Contracts = new ContractShelf(engine, gate, clock);
     }
@@ -116,6 +119,27 @@ public sealed class Mill : IDisposable
         }
     }
 
+    /// <summary>Looks facts up with who recorded them, newest first, a page at a time.</summary>
+    public FactPage Facts(FactFilter filter)
+    {
+        ArgumentNullException.ThrowIfNull(filter);
+        lock (gate)
+        {
+            CatchUp();
+            return new FactQuery(engine, book, filter).Page();
+        }
+    }
+
+    /// <summary>Reckons everything the mill holds under every hypothesis, so that the first question need not wait; others wait meanwhile.</summary>
+    public void Warm()
+    {
+        lock (gate)
+        {
+            CatchUp();
+            reckonings.Warm();
+        }
+    }
+
     /// <summary>Closes the mill; every fact is on disk already.</summary>
     public void Dispose()
     {
@@ -127,7 +151,7 @@ public sealed class Mill : IDisposable
 
     private void CatchUp(Action<MillProgress>? progress = null)
     {
-        if (!engine.MayBeBehind() || Loading.Last(engine) == book.Last)
+        if (!engine.MayBeBehind() || engine.Last() == book.Last.Value)
         {
             return;
         }

@@ -5,8 +5,13 @@ namespace Evengrist.Records;
 /// <summary>What a question may look at. Valid only while the question is asked: take values out of it, not the view itself.</summary>
 public sealed class MillView
 {
-    internal MillView(Book book) => Book = book;
+    private readonly Reckonings reckonings;
+
+    internal MillView(Book book, Reckonings reckonings) => (Book, this.reckonings) = (book, reckonings);
 
     /// <summary>The ledger; to be read only.</summary>
     public Book Book { get; }
+
+    /// <summary>What lies where and what came from what under a hypothesis, up to date with the book.</summary>
+    public Reckoning Reckoning(Outflow outflow) => reckonings.Of(outflow);
 }

@@ -10,6 +10,7 @@ internal sealed class Recording(Engine engine, Book book, string by, string sour
 {
     public Receipt Record(IReadOnlyList<Draft> drafts)
     {
+        Storable.Demand(drafts, by, source);
         var news = new KnownKeys(engine, book, source).NewAmong(drafts);
         var fresh = news.Count == drafts.Count ? drafts : [.. news.Select(i => drafts[i])];
         if (fresh.Count == 0)

@@ -24,6 +24,7 @@ internal static class RecordsBench
         Console.WriteLine();
         Console.WriteLine("| engine | what | ours per s | bare per s | bare/ours | goal per s |");
         Console.WriteLine("|---|---|---:|---:|---:|---:|");
+        PostgresCluster.Flushes = true;
         var folder = Directory.CreateTempSubdirectory("evengrist-bench-").FullName;
         try
         {

@@ -24,6 +24,9 @@ internal abstract class Engine : IDisposable
     /// <summary>Whether another process may have recorded something since this was last asked; never false when it has.</summary>
     public abstract bool MayBeBehind();
 
+    /// <summary>Number of the newest fact in the database; 0 where there is none.</summary>
+    public virtual long Last() => Number(Sql.Last);
+
     public abstract void Insert(FactTable table, IEnumerable<Fact> facts);
 
     public abstract object Keys(IReadOnlyCollection<string> keys);

@@ -32,18 +32,12 @@ internal sealed class PostgresEngine : Engine
 
     public override string AnyOfKeys => "= ANY(@keys)";
 
-    public override void Begin()
+    public override void Begin() => Again(() =>
     {
-        if (connection.State != System.Data.ConnectionState.Open)
-        {
-            connection.Close();
-            connection.Open();
-            Execute("SET synchronous_commit = on");
-        }
-
         transaction = connection.BeginTransaction();
         Execute($"SELECT pg_advisory_xact_lock({WriteLock})");
-    }
+        return 0;
+    });
 
     public override void Commit()
     {
@@ -54,12 +48,21 @@ internal sealed class PostgresEngine : Engine
 
     public override void Rollback()
     {
-        // A transaction on a connection that broke is gone already; disposing rolls back one that lives.
-        transaction?.Dispose();
+        try
+        {
+            transaction?.Dispose();
+        }
+        catch (NpgsqlException)
+        {
+            // The connection broke, and its transaction is gone with it.
+        }
+
         transaction = null;
     }
 
     public override bool MayBeBehind() => true;
+
+    public override long Last() => transaction is null ? Again(base.Last) : base.Last();
 
     public override void Insert(FactTable table, IEnumerable<Fact> facts)
     {
@@ -96,6 +99,23 @@ internal sealed class PostgresEngine : Engine
             case double number: writer.Write(number, NpgsqlDbType.Double); break;
             case string text: writer.Write(text, NpgsqlDbType.Text); break;
             default: throw new ArgumentException($"No column takes a {value.GetType().Name}.", nameof(value));
+        }
+    }
+
+    // A server that was started anew, or a line that broke, is met once with a new connection: nothing has been written at this point.
+    private T Again<T>(Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (Exception fault) when (fault is NpgsqlException and not PostgresException { SqlState: "57014" } or InvalidOperationException)
+        {
+            Rollback();
+            connection.Close();
+            connection.Open();
+            Execute("SET synchronous_commit = on");
+            return work();
         }
     }
 }

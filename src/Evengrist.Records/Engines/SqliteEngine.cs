@@ -11,7 +11,6 @@ internal sealed class SqliteEngine : Engine
 {
     private readonly SqliteConnection connection;
     private readonly Dictionary<FactTable, SqliteInsert> inserts = [];
-    private bool inTransaction;
     private long version = -1;
 
     public SqliteEngine(string path)
@@ -45,20 +44,18 @@ internal sealed class SqliteEngine : Engine
     public override void Begin()
     {
         Execute("BEGIN IMMEDIATE");
-        inTransaction = true;
     }
 
     public override void Commit()
     {
         Execute("COMMIT");
-        inTransaction = false;
     }
 
     public override void Rollback()
     {
-        if (inTransaction)
+        // Some faults (a full disk) have ended the transaction already.
+        if (SQLitePCL.raw.sqlite3_get_autocommit(connection.Handle) == 0)
         {
-            inTransaction = false;
             version = -1;
             Execute("ROLLBACK");
         }

@@ -56,6 +56,7 @@ public abstract partial class MillContext(DbContextOptions options) : DbContext(
         entity.HasKey(f => f.Id);
         entity.Property(f => f.Id).ValueGeneratedNever();
         entity.HasIndex(f => new { f.Source, f.SourceKey }).IsUnique();
+        entity.HasIndex(f => f.Corrects).IsUnique().HasFilter("corrects IS NOT NULL");
         entity.HasOne<T>().WithMany().HasForeignKey(f => f.Corrects).OnDelete(DeleteBehavior.Restrict);
         return entity;
     }

@@ -5,6 +5,10 @@ namespace Evengrist.Records.Tables;
 
 internal sealed class ConnectionTable() : FactTable("connection", "from_place", "to_place")
 {
+    public override IReadOnlyList<string> Places => ["from_place", "to_place"];
+
+    public override string Moment => "recorded_us";
+
     public override bool Takes(Draft draft) => draft is Connect;
 
     public override bool Takes(Fact fact) => fact is Connected;

@@ -21,6 +21,15 @@ internal abstract class FactTable(string name, params string[] content)
     /// <summary>All columns.</summary>
     public IReadOnlyList<string> Columns { get; } = ["id", "corrects", .. content, "by", "source", "source_key", "recorded_us", "note"];
 
+    /// <summary>Columns that hold the number of a place the fact is about.</summary>
+    public abstract IReadOnlyList<string> Places { get; }
+
+    /// <summary>Columns a search for words looks into, besides key and note.</summary>
+    public virtual IReadOnlyList<string> Words => [];
+
+    /// <summary>The column that says when it happened.</summary>
+    public virtual string Moment => "at_us";
+
     public static FactTable Of(Draft draft) => All.First(t => t.Takes(draft));
 
     public abstract bool Takes(Draft draft);

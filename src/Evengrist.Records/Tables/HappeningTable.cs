@@ -5,6 +5,10 @@ namespace Evengrist.Records.Tables;
 
 internal sealed class HappeningTable() : FactTable("happening", "place", "at_us", "kind", "text")
 {
+    public override IReadOnlyList<string> Places => ["place"];
+
+    public override IReadOnlyList<string> Words => ["text"];
+
     public override bool Takes(Draft draft) => draft is Happen;
 
     public override bool Takes(Fact fact) => fact is Happened;

@@ -6,6 +6,8 @@ namespace Evengrist.Records.Tables;
 
 internal sealed class MovementTable() : FactTable("movement", "from_place", "to_place", "mass_g", "at_us", "until_us")
 {
+    public override IReadOnlyList<string> Places => ["from_place", "to_place"];
+
     public override bool Takes(Draft draft) => draft is Move;
 
     public override bool Takes(Fact fact) => fact is Moved;

@@ -6,6 +6,12 @@ namespace Evengrist.Records.Tables;
 
 internal sealed class PlaceTable() : FactTable("place", "number", "code", "kind", "name", "material", "capacity_g", "of", "core_share", "stirred_g")
 {
+    public override IReadOnlyList<string> Places => ["number"];
+
+    public override IReadOnlyList<string> Words => ["code", "name", "material", "of"];
+
+    public override string Moment => "recorded_us";
+
     public override bool Takes(Draft draft) => draft is OpenPlace;
 
     public override bool Takes(Fact fact) => fact is PlaceOpened;

@@ -8,6 +8,10 @@ namespace Evengrist.Records.Tables;
 internal sealed class ReadingTable() : FactTable(
     "reading", "place", "at_us", "what", "value", "unit", "basis_pct", "method", "instrument", "standard_uncertainty")
 {
+    public override IReadOnlyList<string> Places => ["place"];
+
+    public override IReadOnlyList<string> Words => ["method", "instrument"];
+
     public override bool Takes(Draft draft) => draft is Measure;
 
     public override bool Takes(Fact fact) => fact is Measured;

@@ -31,8 +31,11 @@ public sealed class PostgresCluster
 
         undertaker = StopWhenWeAreGone();
         AsOwner("initdb", "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C.UTF-8", "-D", Data);
-        AsOwner("pg_ctl", "-D", Data, "-w", "-l", Path.Combine(folder, "log"), "-o", $"-p {port} -c listen_addresses=127.0.0.1 -c unix_socket_directories={folder}", "start");
+        AsOwner("pg_ctl", "-D", Data, "-w", "-l", Path.Combine(folder, "log"), "-o", $"-p {port} -c fsync={(Flushes ? "on" : "off")} -c listen_addresses=127.0.0.1 -c unix_socket_directories={folder}", "start");
     }
+
+    /// <summary>Whether every commit is flushed to disk; to be set before first use. No test kills the server, so tests do without.</summary>
+    public static bool Flushes { get; set; }
 
     /// <summary>Why the half of the tests that needs PostgreSQL cannot run; null when it can.</summary>
     public static string? Missing => Programs is null ? "PostgreSQL (initdb and pg_ctl under /usr/lib/postgresql) is not installed" : null;

@@ -1,4 +1,4 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
@@ -245,16 +245,37 @@ namespace Evengrist.Records.Migrations.Postgres
                 });
 
             migrationBuilder.CreateIndex(
+                name: "IX_connection_corrects",
+                table: "connection",
+                column: "corrects",
+                unique: true,
+                filter: "corrects IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_connection_source_source_key",
                 table: "connection",
                 columns: new[] { "source", "source_key" },
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_happening_corrects",
+                table: "happening",
+                column: "corrects",
+                unique: true,
+                filter: "corrects IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_happening_source_source_key",
                 table: "happening",
                 columns: new[] { "source", "source_key" },
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_movement_corrects",
+                table: "movement",
+                column: "corrects",
+                unique: true,
+                filter: "corrects IS NOT NULL");
 
             migrationBuilder.CreateIndex(
                 name: "IX_movement_source_source_key",
@@ -269,10 +290,24 @@ namespace Evengrist.Records.Migrations.Postgres
                 unique: true);
 
             migrationBuilder.CreateIndex(
+                name: "IX_place_corrects",
+                table: "place",
+                column: "corrects",
+                unique: true,
+                filter: "corrects IS NOT NULL");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_place_source_source_key",
                 table: "place",
                 columns: new[] { "source", "source_key" },
                 unique: true);
+
+            migrationBuilder.CreateIndex(
+                name: "IX_reading_corrects",
+                table: "reading",
+                column: "corrects",
+                unique: true,
+                filter: "corrects IS NOT NULL");
 
             migrationBuilder.CreateIndex(
                 name: "IX_reading_source_source_key",

@@ -1,0 +1,25 @@
+using Evengrist.Ledger;
+
+namespace Evengrist.Records;
+
+/// <summary>One reckoning for each hypothesis, brought up to date when it is asked for.</summary>
+internal sealed class Reckonings(Book book)
+{
+    private static readonly Outflow[] Hypotheses = Enum.GetValues<Outflow>();
+    private readonly Reckoning?[] kept = new Reckoning?[Hypotheses.Length];
+
+    public Reckoning Of(Outflow outflow)
+    {
+        var place = Array.IndexOf(Hypotheses, outflow);
+        ArgumentOutOfRangeException.ThrowIfNegative(place, nameof(outflow));
+        var reckoning = kept[place] ?? new Reckoning(book, outflow);
+
+        // One that failed half way is not to be trusted again: it is kept only once it is level with the book.
+        kept[place] = null;
+        reckoning.CatchUp();
+        return kept[place] = reckoning;
+    }
+
+    /// <summary>All of them at once; each only reads the book.</summary>
+    public void Warm() => Parallel.ForEach(Hypotheses, hypothesis => Of(hypothesis));
+}
