@@ -7,7 +7,7 @@ namespace Evengrist.Edge.Tests.Cli;
 /// <summary>The posed cases of the samples, through the command line.</summary>
 public sealed class PosedCaseTests
 {
-    // intake-bins.md 7.2 [design]: layers A, B, C of 100 t, core share 0.10; draw by draw A, B, C in tonnes for each hypothesis.
+    // The worked case of docs/model/outflow.md (a design of ours): layers A, B, C of 100 t, core share 0.10; draw by draw A, B, C in tonnes for each hypothesis.
     private static readonly (decimal From, decimal Until, double[] First, double[] Core, double[] Stirred)[] Table72 =
     [
         (0, 10, [10, 0, 0], [10, 0, 0], [10 / 3.0, 10 / 3.0, 10 / 3.0]),
@@ -20,7 +20,7 @@ public sealed class PosedCaseTests
     [Fact]
     public void Outflow_TableOfThreeHypotheses_IsReproduced()
     {
-        var draws = Json("bins", "outflow", "--in", Repository.Sample("cases", "outflow-7-2.json"), "--json").GetProperty("draws");
+        var draws = Json("bins", "outflow", "--in", Repository.Sample("cases", "outflow-three-layers.json"), "--json").GetProperty("draws");
         Assert.Equal(Table72.Length, draws.GetArrayLength());
         for (var i = 0; i < Table72.Length; i++)
         {
@@ -37,7 +37,7 @@ public sealed class PosedCaseTests
     [Fact]
     public void Outflow_RefillOnAPartDrawnBin_CoreFirstGivesTheNewGrainBeforeTheOld()
     {
-        // intake-bins.md 7.2: new grain falls on the crater and leaves before the old side grain.
+        // docs/model/outflow.md: new grain falls on the crater and leaves before the old side grain.
         using var folder = new Folder();
         var file = folder.File("case.json", """{ "coreShare": 0.1, "layers": [ { "lot": "OLD", "t": 100 } ], "steps": [ { "draw": { "t": 30 } }, { "fill": { "lot": "NEW", "t": 20 } }, { "draw": { "kg": 20000 } } ], "hypotheses": [ "coreFirst", "firstInFirstOut" ] }""");
         var second = Json("bins", "outflow", "--in", file, "--json").GetProperty("draws")[1].GetProperty("lots");
@@ -49,7 +49,7 @@ public sealed class PosedCaseTests
     [Fact]
     public void Roots_WorkedTrace_GivesTheSharesWrittenDown()
     {
-        // style.md 7.6, ideal mixing: T1 0.306122, T2 0.293878, T3 0.400000 of the wheat; water 0.039773 of the whole.
+        // The worked case of docs/model/tracing.md, all stirred: T1 0.306122, T2 0.293878, T3 0.400000 of the wheat; water 0.039773 of the whole.
         var roots = Json("tracing", "roots", "--in", Repository.Sample("cases", "roots-bag.json"), "--json").GetProperty("roots").EnumerateArray().ToArray();
         double Of(string truck, string share) => roots.Single(r => r.GetProperty("truck").GetString() == truck).GetProperty(share).GetProperty("expected").GetDouble();
         Assert.Equal(0.306122, Of("T1", "grainShare"), 5e-7);
@@ -62,7 +62,7 @@ public sealed class PosedCaseTests
     [Fact]
     public void Reach_SuspectTruckInB14_GivesTheNumbersOfTheRecallScenario()
     {
-        // practice.md A16: plug flow 109 (±1) pallets above 50 kg over 9.04 h holding 87.8 %, 180 above 10 kg, 277 above 1 kg (99.8 %), peak 26.7 %, 18.17 t (±0.05) in all;
+        // The recall case of docs/model/reckoning.md (invented; arithmetic of a stirred tank): plug flow 109 (±1) pallets above 50 kg over 9.04 h holding 87.8 %, 180 above 10 kg, 277 above 1 kg (99.8 %), peak 26.7 %, 18.17 t (±0.05) in all;
         // core flow as that scenario has it, without a core: top layer first, bin-hours 42.86 to 46.62. Belief 0.7/0.2/0.1: at bin-hour 60 expected 81.9 kg/t and chance 0.70 above 50 kg; at bin-hour 45 38.6 kg/t and 0.20.
         using var folder = new Folder();
         var text = File.ReadAllText(Repository.Sample("cases", "reach-b14.json"));
@@ -96,7 +96,7 @@ public sealed class PosedCaseTests
     [Fact]
     public void Settle_WorkedTicket_IsPaidToTheCent()
     {
-        // practice.md A1.
+        // The worked ticket of docs/model/settlement.md.
         var answer = Json("intake", "settle", "--in", Repository.Sample("cases", "settle.json"), "--json");
         Assert.Equal(26_340m, answer.GetProperty("netKg").GetDecimal());
         Assert.Equal(26_023.9, answer.GetProperty("cleanKg").GetDouble(), 0.1);

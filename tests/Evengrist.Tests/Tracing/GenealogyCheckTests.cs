@@ -4,7 +4,7 @@ using Evengrist.Tracing;
 namespace Evengrist.Tests.Tracing;
 
 /// <summary>
-/// The synthetic crop year at a tenth. Source of the wanted values: tracing report, section 9, reckoned by an independent
+/// The synthetic crop year at a tenth. Source of the wanted values: docs/model/genealogy.md, reckoned by an independent
 /// implementation; they stand in <see cref="PublishedTables"/>.
 /// </summary>
 public class GenealogyCheckTests
