@@ -70,6 +70,6 @@ internal sealed class MassLines
         var recorded = Recorded.To(finding.Value, decimals);
         return recorded == finding.Value
             ? finding.AsFigure()
-            : Figure.Reckoned(what.Words(), recorded, finding.Unit, decimals, new Because("recorded half up", [finding.AsFigure()], "7 CFR 810.104"));
+            : Figure.Reckoned(what.Words(), recorded, finding.Unit, decimals, new Because("recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with { StandardUncertainty = finding.StandardUncertainty };
     }
 }

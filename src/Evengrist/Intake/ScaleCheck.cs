@@ -42,18 +42,18 @@ internal static class ScaleCheck
         {
             if (scale.Steps[i].From <= scale.Steps[i - 1].From)
             {
-                yield return $"the steps are not in rising order: {scale.Steps[i].From} follows {scale.Steps[i - 1].From}.";
+                yield return FormattableString.Invariant($"the steps are not in rising order: {scale.Steps[i].From} follows {scale.Steps[i - 1].From}.");
             }
         }
 
         if (scale.Steps.Count > 0 && scale.End < scale.Steps[^1].From)
         {
-            yield return $"the table ends at {scale.End} before its last step begins.";
+            yield return FormattableString.Invariant($"the table ends at {scale.End} before its last step begins.");
         }
 
         if (scale.Until < scale.From)
         {
-            yield return $"it ends on {scale.Until} before it begins on {scale.From}.";
+            yield return FormattableString.Invariant($"it ends on {scale.Until:R} before it begins on {scale.From:R}.");
         }
     }
 
@@ -72,12 +72,12 @@ internal static class ScaleCheck
 
         if (scale.Cap < scale.Floor)
         {
-            yield return $"its cap of {scale.Cap} lies below its floor of {scale.Floor}.";
+            yield return FormattableString.Invariant($"its cap of {scale.Cap} lies below its floor of {scale.Floor}.");
         }
 
         if (scale.Steps.Any(s => Math.Abs(s.Effect) > MostValue || Math.Abs(s.From) > MostValue))
         {
-            yield return $"no step or effect goes beyond {MostValue}.";
+            yield return FormattableString.Invariant($"no step or effect goes beyond {MostValue}.");
         }
 
         if (scale.Effect == ScaleEffect.MultipliesMass && scale.Steps.Any(s => s.Effect <= -100m))
@@ -95,7 +95,7 @@ internal static class ScaleCheck
 
         if (beyond.Rule == BeyondRule.PerStep && (beyond.StepSize < LeastStep || beyond.StepSize > MostValue || Math.Abs(beyond.PerStep) > MostValue))
         {
-            yield return $"{where}: a step size lies from {LeastStep} to {MostValue} and an effect not beyond {MostValue}.";
+            yield return FormattableString.Invariant($"{where}: a step size lies from {LeastStep} to {MostValue} and an effect not beyond {MostValue}.");
         }
     }
 }

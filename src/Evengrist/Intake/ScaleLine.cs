@@ -9,12 +9,15 @@ internal sealed class ScaleLine
 {
     private readonly ContractScale scale;
     private readonly Finding finding;
+    private readonly decimal? uncertainty;
 
     public ScaleLine(ContractScale scale, Delivery delivery, ContractTerms terms)
     {
         this.scale = scale;
         finding = delivery.Findings.Single(f => f.What == scale.Factor);
-        Answer = scale.Ask(Carried(terms.Durum));
+        var (value, slope) = Carried(finding, scale, terms.Durum);
+        Answer = scale.Ask(value);
+        uncertainty = finding.StandardUncertainty * slope;
     }
 
     public ScaleAnswer Answer { get; }
@@ -41,23 +44,28 @@ internal sealed class ScaleLine
         var given = (ScaleEffectOf)Answer;
         var rounding = scale.Rounding == StepRounding.Floor ? "step downward" : "nearest step";
         var recorded = Quantities.Figure.Reckoned(Name, given.Recorded, scale.Unit, scale.RecordedDecimals, new Because(
-            scale.Basis.IsStated ? $"carried to {scale.Basis}, recorded half up" : "recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with { Basis = scale.Basis };
+            scale.Basis.IsStated ? $"carried to {scale.Basis}, recorded half up" : "recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with { Basis = scale.Basis, StandardUncertainty = uncertainty };
         var source = scale.Source.Length == 0 ? scale.Title : $"{scale.Title}: {scale.Source}";
         return Quantities.Figure.Reckoned($"{Name} scale", value, unit, Math.Clamp((int)value.Scale, 2, 6),
             new Because($"{rounding} to {Text(given.Step)}", [recorded], source));
     }
 
-    private decimal Carried(bool durum)
+    // In the scale's unit and basis, multiplied before it is divided so that a half stays a half; the slope carries the ±.
+    private static (decimal Value, decimal Slope) Carried(Finding finding, ContractScale scale, bool durum)
     {
         if (scale.Factor == Property.TestWeight && finding.Unit != scale.Unit)
         {
-            var (from, to) = (TestWeight.ConventionOf(finding.Unit, durum), TestWeight.ConventionOf(scale.Unit, durum));
-            return TestWeightFormula.Of(to).FromKilogramsPerHectolitre(TestWeightFormula.Of(from).ToKilogramsPerHectolitre(finding.Value));
+            var (from, to) = (TestWeightFormula.Of(TestWeight.ConventionOf(finding.Unit, durum)), TestWeightFormula.Of(TestWeight.ConventionOf(scale.Unit, durum)));
+            return (to.FromKilogramsPerHectolitre(from.ToKilogramsPerHectolitre(finding.Value)), from.Slope / to.Slope);
         }
 
-        return scale.Basis.IsStated && scale.Basis != finding.Basis
-            ? finding.Value * (100m - scale.Basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent)
-            : finding.Value;
+        if (!scale.Basis.IsStated || scale.Basis == finding.Basis)
+        {
+            return (finding.Value, 1m);
+        }
+
+        var (wanted, stated) = (100m - scale.Basis.MoisturePercent, 100m - finding.Basis.MoisturePercent);
+        return (finding.Value * wanted / stated, wanted / stated);
     }
 
     private string Text(decimal value) => string.Create(CultureInfo.InvariantCulture, $"{value} {scale.Unit}{(scale.Basis.IsStated ? " " + scale.Basis : "")}");

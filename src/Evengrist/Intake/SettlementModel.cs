@@ -34,7 +34,7 @@ public static class SettlementModel
         var price = new PriceLines(terms, scales);
         if (mass.Settled <= 0m || price.Price.Money.Amount < 0m)
         {
-            return new NotSettled([$"The scales take more than there is: {Shown.Digits(mass.Settled, 1)} kg at {price.Price}. Agree a price for this load."]);
+            return new NotSettled([$"There is nothing to pay for: {Shown.Digits(mass.Settled, 1)} kg at {price.Price}. Check weights and dockage, or agree a price for this load."]);
         }
 
         var pay = (price.Price.Money * (terms.Base.Per == PriceUnit.Bushel ? mass.Bushels : mass.Settled / 1000m)).Rounded();

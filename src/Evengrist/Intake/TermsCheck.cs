@@ -16,7 +16,7 @@ internal static class TermsCheck
 
         if (terms.Base.Per == PriceUnit.None || terms.Base.Money.Amount is <= 0m or > MostPrice)
         {
-            yield return $"The base price lies above 0 and not above {MostPrice}, with a currency, for a bushel or a tonne.";
+            yield return FormattableString.Invariant($"The base price lies above 0 and not above {MostPrice}, with a currency, for a bushel or a tonne.");
             yield break;
         }
 
@@ -27,7 +27,7 @@ internal static class TermsCheck
 
         if (terms.Until < terms.From)
         {
-            yield return $"The contract ends on {terms.Until} before it begins on {terms.From}.";
+            yield return FormattableString.Invariant($"The contract ends on {terms.Until:R} before it begins on {terms.From:R}.");
         }
 
         foreach (var fault in terms.Scales.SelectMany(s => s.Faults()))

@@ -90,7 +90,7 @@ public sealed class SettlementLawTests
     {
         var load = Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, new(Property.TestWeight, 55m, "lb/bu"));
         var scale = Light with { Steps = [new(50m, -7m), new(58m, 0m)] };
-        Assert.Contains("take more than there is", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [scale] })), StringComparison.Ordinal);
+        Assert.Contains("nothing to pay for", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [scale] })), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -101,4 +101,36 @@ public sealed class SettlementLawTests
             new(Property.Don, 1000m, "mg/kg", Basis.At(99.99m)), new(Property.TestWeight, 550m, "g/0.5L"));
         Assert.IsType<NotSettled>(SettlementModel.Settle(load, Loads.Plain with { Scales = [don, Light] }));
     }
+
+    [Fact]
+    public void Settle_BeyondARejectLimit_NotSettledAndSaysWhichScale()
+    {
+        var falling = Light with { Code = "FN", Factor = Property.FallingNumber, Unit = "s", RecordedDecimals = 0, Steps = [new(250m, 0m)], RejectBelow = 250m };
+        var load = Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, new(Property.FallingNumber, 210m, "s"));
+        Assert.Equal("falling number of 210 s is beyond 250 s: under scale FN v1 such a load is not taken.", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [falling] })));
+    }
+
+    [Fact]
+    public void Settle_ScaleNotInForceOrBroken_NotSettled()
+    {
+        var load = Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, new(Property.TestWeight, 60m, "lb/bu"));
+        Assert.Contains("Scale TW v1 is not in force on 2025-07-09", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [Light with { Until = Loads.Day.PlusDays(-1) }] })), StringComparison.Ordinal);
+        Assert.Contains("in EUR", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [Light with { Currency = "EUR" }] })), StringComparison.Ordinal);
+        Assert.Contains("twice", Assert.Single(Loads.Reasons(load, Loads.Plain with { Scales = [Light, Light] })), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Settle_NothingLeft_NotSettled() =>
+        Assert.Contains("nothing to pay for", Assert.Single(Loads.Reasons(Loads.Of(38_460m, 38_460m, Loads.Dockage, Loads.Moist), Loads.Plain)), StringComparison.Ordinal);
+
+    [Fact]
+    public void Lines_FindingWithAnUncertainty_CarryItToTheScalesUnitAndBasis()
+    {
+        var load = Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, new(Property.Protein, 14.89m, "%", Basis.Dry, 0.25m), new(Property.TestWeight, 75.0m, "kg/hL", default, 1.292m));
+        var lines = Loads.Settled(load, Loads.Plain with { Scales = [ReferenceScales.KansasCityHardWinter, Light] }).Lines;
+        Assert.Equal("13.1 % 12mb ± 0.44 (reckoned)", Factor(lines, "protein scale").ToString()); // 2 × 0.25 × 0.88
+        Num.Near(1m, Factor(lines, "test weight scale").StandardUncertainty!.Value, 1e-20m); // 1.292 kg/hL ÷ 1.292
+    }
+
+    private static Figure Factor(IReadOnlyList<Figure> lines, string what) => lines.Single(l => l.What == what).Because!.Inputs.Single();
 }

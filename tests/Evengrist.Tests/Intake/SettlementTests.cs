@@ -114,4 +114,16 @@ public sealed class SettlementTests
     public void Settle_ContractNotInForce_Refused() =>
         Assert.Contains("not in force", Assert.Single(Loads.Reasons(
             Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, Loads.Protein), Loads.HardWinter with { From = Loads.Day.PlusDays(1) })), StringComparison.Ordinal);
+
+    // Each is 12.65 on 12 % moisture without a rest: a half must stay a half.
+    [Theory]
+    [InlineData("12.434375", "13.5", "12.7")]
+    [InlineData("12.3625", "14", "12.7")]
+    [InlineData("12.434374", "13.5", "12.6")]
+    public void Scale_CarriedToAHalf_IsRecordedUp(string value, string basis, string recorded)
+    {
+        var found = new Finding(Property.Protein, Num.Of(value), "%", Basis.At(Num.Of(basis)));
+        var line = Loads.Settled(Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, found), Loads.HardWinter).Lines.Single(l => l.What == "protein scale");
+        Assert.Equal(Num.Of(recorded), line.Because!.Inputs.Single().Value);
+    }
 }
