@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime;
 using Evengrist.Bench.Genealogy.Graph;
-using Evengrist.Tracing;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bench.Genealogy;
 

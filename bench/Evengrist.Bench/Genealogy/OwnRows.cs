@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using Evengrist.Bench.Genealogy.Graph;
-using Evengrist.Tracing;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bench.Genealogy;
 

@@ -2,7 +2,7 @@ using System.Data.Common;
 using System.Diagnostics;
 using System.Globalization;
 using Evengrist.Bench.Genealogy.Graph;
-using Evengrist.Tracing;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bench.Genealogy;
 

@@ -1,5 +1,4 @@
 using Evengrist.Ledger;
-using Evengrist.Tracing;
 
 namespace Evengrist.Bins;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Evengrist.Tracing;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bench.Genealogy.Graph;
 

@@ -1,8 +1,7 @@
 using Evengrist.Ledger;
 using Evengrist.Quantities;
-using Evengrist.Tracing;
 
-namespace Evengrist.Tests.Tracing;
+namespace Evengrist.Tests.Ledger;
 
 /// <summary>
 /// The worked trace of docs/model/genealogy.md. Source: style report 7.6 ("Worked trace, ideal mixing"), derived there:

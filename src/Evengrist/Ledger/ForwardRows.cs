@@ -1,6 +1,4 @@
-using Evengrist.Ledger;
-
-namespace Evengrist.Tracing;
+namespace Evengrist.Ledger;
 
 /// <summary>For each parcel the parcels made of it, as compressed rows: the way forward through a <see cref="ParentRows"/>.</summary>
 /// <remarks>

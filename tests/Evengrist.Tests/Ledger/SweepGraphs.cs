@@ -1,7 +1,7 @@
 using CsCheck;
 using Evengrist.Ledger;
 
-namespace Evengrist.Tests.Tracing;
+namespace Evengrist.Tests.Ledger;
 
 /// <summary>Small parcel graphs for the sweep's tests.</summary>
 internal static class SweepGraphs

@@ -1,7 +1,7 @@
 using Evengrist.Bench.Genealogy.Graph;
-using Evengrist.Tracing;
+using Evengrist.Ledger;
 
-namespace Evengrist.Tests.Tracing;
+namespace Evengrist.Tests.Ledger;
 
 /// <summary>
 /// The synthetic crop year at a tenth. Source of the wanted values: docs/model/genealogy.md, reckoned by an independent

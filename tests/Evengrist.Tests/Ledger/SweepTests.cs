@@ -1,8 +1,7 @@
 using CsCheck;
 using Evengrist.Ledger;
-using Evengrist.Tracing;
 
-namespace Evengrist.Tests.Tracing;
+namespace Evengrist.Tests.Ledger;
 
 /// <summary>Equations and identities: genealogy of lots, f(p) = Σ w f(c), g(c) = Σ w g(p), f_x(t) = g_t(x); by definition.</summary>
 public class SweepTests

@@ -1,6 +1,4 @@
-using Evengrist.Ledger;
-
-namespace Evengrist.Tracing;
+namespace Evengrist.Ledger;
 
 /// <summary>Refuses starts a sweep cannot walk from, before anything is touched.</summary>
 internal static class Starts

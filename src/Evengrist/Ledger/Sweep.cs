@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
-using Evengrist.Ledger;
 
-namespace Evengrist.Tracing;
+namespace Evengrist.Ledger;
 
 /// <summary>Walks a parcel graph from given parcels back to all they were made of, or forward to all that was made of them.</summary>
 /// <remarks>

@@ -1,8 +1,7 @@
 using CsCheck;
 using Evengrist.Ledger;
-using Evengrist.Tracing;
 
-namespace Evengrist.Tests.Tracing;
+namespace Evengrist.Tests.Ledger;
 
 /// <summary>The forward rows lag behind a graph that grows and is cut back; the answers must not.</summary>
 public class ForwardRowsTests

@@ -1,6 +1,6 @@
 using System.Numerics;
 
-namespace Evengrist.Tracing;
+namespace Evengrist.Ledger;
 
 /// <summary>A set of small whole numbers that gives them back in order: one bit a number, one bit more per 64 of them.</summary>
 /// <remarks>Empties itself as it is read, so a sweep pays for what it reached and not for the size of the graph.</remarks>
