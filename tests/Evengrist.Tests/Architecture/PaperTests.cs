@@ -21,7 +21,7 @@ public sealed partial class PaperTests
     {
         var named = ModelPage().Matches(Code.Value).Select(m => m.Value).Distinct().ToList();
         Assert.NotEmpty(named);
-        Assert.Empty(named.Where(page => !File.Exists(Path.Combine(Repository.Root, page))));
+        Assert.DoesNotContain(named, page => !File.Exists(Path.Combine(Repository.Root, page)));
     }
 
     [Theory]
@@ -52,7 +52,7 @@ public sealed partial class PaperTests
         var names = Name().Matches(Repository.Text("docs/glossary.md")).Where(n => char.IsAsciiLetterUpper(n.Groups[1].Value.TrimStart('.')[0]) && !n.Groups[1].Value.Any(char.IsAsciiDigit))
             .SelectMany(n => n.Groups[1].Value.Split('.', StringSplitOptions.RemoveEmptyEntries)).Distinct().ToList();
         Assert.True(names.Count > 30, "The names were not found.");
-        Assert.Empty(names.Where(n => !Regex.IsMatch(Code.Value, $@"\b{n}\b")));
+        Assert.DoesNotContain(names, n => !Regex.IsMatch(Code.Value, $@"\b{n}\b"));
     }
 
     [GeneratedRegex(@"\]\(([^)\s]+)\)")]
