@@ -75,9 +75,9 @@ internal static class ScaleCheck
             yield return FormattableString.Invariant($"its cap of {scale.Cap} lies below its floor of {scale.Floor}.");
         }
 
-        if (scale.Steps.Any(s => Math.Abs(s.Effect) > MostValue || Math.Abs(s.From) > MostValue))
+        if (scale.Steps.Any(s => Math.Abs(s.Effect) > MostValue || Math.Abs(s.From) > MostValue) || Math.Abs(scale.Cap ?? 0m) > MostValue || Math.Abs(scale.Floor ?? 0m) > MostValue)
         {
-            yield return FormattableString.Invariant($"no step or effect goes beyond {MostValue}.");
+            yield return FormattableString.Invariant($"no step, effect, cap or floor goes beyond {MostValue}.");
         }
 
         if (scale.Effect == ScaleEffect.MultipliesMass && scale.Steps.Any(s => s.Effect <= -100m))

@@ -115,6 +115,7 @@ public sealed class ContractScaleTests
         { Fifths with { Currency = null }, "names a currency" },
         { Fifths with { Effect = ScaleEffect.None }, "say what a step does" },
         { Fifths with { Cap = 0m, Floor = 1m }, "below its floor" },
+        { Fifths with { Floor = decimal.MaxValue }, "cap or floor goes beyond" },
         { Fifths with { RecordedDecimals = 9 }, "0 to 6 decimals" },
         { Fifths with { Above = new Beyond(BeyondRule.PerStep) }, "a step size lies" },
         { Fifths with { Below = new Beyond((BeyondRule)9) }, "NotCovered, Hold or PerStep" },

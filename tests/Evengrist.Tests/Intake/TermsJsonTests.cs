@@ -1,3 +1,4 @@
+using CsCheck;
 using Evengrist.Intake;
 using NodaTime;
 
@@ -55,6 +56,37 @@ public sealed class TermsJsonTests
         Assert.Contains(right, json, StringComparison.Ordinal);
         var at = json.IndexOf(right, StringComparison.Ordinal);
         Refused(string.Concat(json.AsSpan(0, at), wrong, json.AsSpan(at + right.Length)), reason);
+    }
+
+    // Whatever stands in a kept or sent contract: it is read or refused, and what was read settles a load or says why not.
+    [Fact]
+    public void TryRead_TermsWithAnythingInThem_NeverThrows()
+    {
+        var lines = TermsJson.Write(Full).Split('\n');
+        string[] values = ["null", "\"\"", "0", "-1", "1e28", "79228162514264337593543950335", "1e-28", "[]", "{}", "true", "\"Nearest\"", "\"PerStep\"", "\"Moisture\"", "\"9999-12-31\"", "\"99.999mb\""];
+        Gen.Select(Gen.Int[0, lines.Length - 1], Gen.Int[0, values.Length - 1], Gen.Int[0, lines.Length - 1], Gen.Int[0, values.Length - 1]).Sample((line, value, line2, value2) =>
+        {
+            var broken = lines.ToArray();
+            Put(broken, line, values[value]);
+            Put(broken, line2, values[value2]);
+            if (TermsJson.TryRead(string.Join('\n', broken), out var terms, out var faults))
+            {
+                Assert.NotNull(SettlementModel.Settle(Loads.Of(38_460m, 12_120m, Loads.Dockage, Loads.Moist, Loads.Protein), terms));
+            }
+            else
+            {
+                Assert.NotEmpty(faults);
+            }
+        }, iter: 3000);
+    }
+
+    private static void Put(string[] lines, int at, string value)
+    {
+        var colon = lines[at].IndexOf(": ", StringComparison.Ordinal);
+        if (colon >= 0)
+        {
+            lines[at] = lines[at][..(colon + 2)] + value + (lines[at].TrimEnd().EndsWith(',') ? "," : "");
+        }
     }
 
     private static void Refused(string json, string reason)
