@@ -1,9 +1,26 @@
+using System.Text.RegularExpressions;
 using Evengrist.Tests.Intake;
 
 namespace Evengrist.Tests.Architecture;
 
-public sealed class ModelPageTests
+public sealed partial class ModelPageTests
 {
+    private static readonly string[] Headings = ["Purpose", "Equations", "Validity", "Worked case", "Known gaps"];
+
+    [Fact]
+    public void Page_NamedInTheSources_StandsAndIsInTheIndex()
+    {
+        var named = Repository.Sources("src", ".cs").SelectMany(f => Named().Matches(Repository.Text(f)).Select(m => m.Value)).Distinct().ToList();
+        Assert.Contains("docs/model/settlement.md", named);
+        var index = Repository.Text("docs/model/README.md");
+        foreach (var page in named)
+        {
+            Assert.True(File.Exists(Path.Combine(Repository.Root, page)), $"{page} is named in a source file and does not exist.");
+            Assert.Contains($"({Path.GetFileName(page)})", index, StringComparison.Ordinal);
+            Assert.All(Headings, h => Assert.Matches($@"(?m)^(## |\*\*){h}", Repository.Text(page)));
+        }
+    }
+
     [Fact]
     public void Page_Settlement_ShowsWhatTheCodePrints()
     {
@@ -21,4 +38,7 @@ public sealed class ModelPageTests
         Assert.Equal(words.Order(StringComparer.OrdinalIgnoreCase), words);
         Assert.Equal(words.Distinct(StringComparer.OrdinalIgnoreCase), words);
     }
+
+    [GeneratedRegex(@"docs/model/[a-z0-9-]+\.md")]
+    private static partial Regex Named();
 }
