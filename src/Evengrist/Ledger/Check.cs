@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Evengrist.Quantities;
 using NodaTime;
 
@@ -135,11 +136,11 @@ internal sealed class Check(Book book)
     private static void NotInTheFuture(Instant happened, Attribution attribution, int index) =>
         Demand(happened <= attribution.Recorded, index, $"It is said to have happened on {happened}, after it was recorded on {attribution.Recorded}. Check date, time and zone.", LedgerRule.InTheFuture);
 
-    private static void Demand(bool holds, int index, string otherwise, LedgerRule rule = LedgerRule.Malformed)
+    private static void Demand(bool holds, int index, [InterpolatedStringHandlerArgument(nameof(holds))] Otherwise otherwise, LedgerRule rule = LedgerRule.Malformed)
     {
         if (!holds)
         {
-            throw new LedgerRefusal(rule, otherwise) { Index = index };
+            throw new LedgerRefusal(rule, otherwise.ToString()) { Index = index };
         }
     }
 
