@@ -109,7 +109,7 @@ say 'Building'
 dotnet build Evengrist.slnx -c Release --no-restore --nologo -v quiet || give_up 'The build failed: no test ran.'
 mkdir -p "$results"
 rm -f "$results"/*.trx
-for project in tests/*/*.csproj; do
+for project in tests/*/*.Tests.csproj; do
   run_tests "$project"
 done
 if [ "$skipped" -gt 0 ]; then
