@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using Evengrist.Intake;
 using Evengrist.Records;
 using NodaTime;
 
@@ -37,13 +39,57 @@ public static class DemonstrationMill
         }
 
         mill.Set(Settings);
+        foreach (var terms in HouseContracts.All)
+        {
+            mill.Contracts.Keep(terms.Code, terms.Version, TermsJson.Write(terms), "Ines Calloway");
+        }
+
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
-        foreach (var batch in Drafts(seed))
+        foreach (var batch in Ahead(Drafts(seed)))
         {
             mill.Record(batch.Drafts, batch.By, batch.Source, batch.Recorded);
             facts += batch.Drafts.Count;
             var day = MillCalendar.MillingDay(batch.Recorded - Duration.FromHours(1));
             progress?.Invoke(new DemoProgress(day, Math.Clamp((Period.DaysBetween(MillCalendar.FirstDay, day) + 1) / (double)days, 0, 1), facts));
+        }
+    }
+
+    // The next batches are made on another thread while one is being recorded; their order stays.
+    private static IEnumerable<DemoBatch> Ahead(IEnumerable<DemoBatch> batches)
+    {
+        using var stop = new CancellationTokenSource();
+        using var made = new BlockingCollection<DemoBatch>(32);
+        var making = Task.Run(() =>
+        {
+            try
+            {
+                foreach (var batch in batches)
+                {
+                    made.Add(batch, stop.Token);
+                }
+            }
+            catch (OperationCanceledException)
+            {
+                // Whoever took the batches has stopped.
+            }
+            finally
+            {
+                made.CompleteAdding();
+            }
+        });
+        try
+        {
+            foreach (var batch in made.GetConsumingEnumerable())
+            {
+                yield return batch;
+            }
+
+            making.GetAwaiter().GetResult();
+        }
+        finally
+        {
+            stop.Cancel();
+            making.Wait();
         }
     }
 }

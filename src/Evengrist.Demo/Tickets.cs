@@ -54,6 +54,7 @@ internal sealed class Tickets(Dice dice, Truth truth)
         desk.Read(code, at, Property.TestWeight, Math.Round((decimal)(real.TestWeight + dice.Normal(0, 0.3)), 1), "kg/hL", default, "test weight, fixed volume", "TW-1", 0.3m);
         if (full)
         {
+            desk.Happened(code, at, HappeningKind.Contract, $"{HouseContracts.CodeFor(district.Class)} 1");
             desk.Read(code, at, Property.Dockage, Math.Round((decimal)Math.Max(0, real.Dockage + dice.Normal(0, 0.1)), 1), "%", default, "dockage tester", "DK-1", 0.1m);
             Slow(desk, code, at + Duration.FromMinutes(6), real, district);
         }

@@ -6,7 +6,8 @@ using NodaTime;
 namespace Evengrist.Records.Tests.Demo;
 
 /// <summary>The demonstration against its own plan (../shared/reference/practice.md, section 5; invented data).</summary>
-public sealed class DemonstrationMillTests(DemonstrationYear year) : IClassFixture<DemonstrationYear>
+[Collection(DemonstrationYearCollection.Name)]
+public sealed class DemonstrationMillTests(DemonstrationYear year)
 {
     [Fact]
     public void Drafts_SameSeed_SameBytes() => Assert.Equal(year.Hash, DemonstrationYear.HashOf(DemonstrationMill.Drafts()));
