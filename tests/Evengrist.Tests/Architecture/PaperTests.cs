@@ -16,14 +16,6 @@ public sealed partial class PaperTests
             .Where(target => !Path.Exists(Path.Combine(Repository.Root, Path.GetDirectoryName(page)!, target.Split('#')[0])))
             .Select(target => $"{page} -> {target}")));
 
-    [Fact]
-    public void ModelPages_NamedInTheCode_AreThere()
-    {
-        var named = ModelPage().Matches(Code.Value).Select(m => m.Value).Distinct().ToList();
-        Assert.NotEmpty(named);
-        Assert.DoesNotContain(named, page => !File.Exists(Path.Combine(Repository.Root, page)));
-    }
-
     [Theory]
     [InlineData("docs/model")]
     [InlineData("docs/decisions")]
@@ -57,9 +49,6 @@ public sealed partial class PaperTests
 
     [GeneratedRegex(@"\]\(([^)\s]+)\)")]
     private static partial Regex Link();
-
-    [GeneratedRegex(@"docs/model/[a-z-]+\.md")]
-    private static partial Regex ModelPage();
 
     [GeneratedRegex("`([A-Za-z.]+)`")]
     private static partial Regex Name();
