@@ -69,6 +69,25 @@ public sealed class OutflowTests
     }
 
     [Fact]
+    public void ChainAtOneMoment_ThroughATruckAndTwoLegs_KeepsItsOrigin()
+    {
+        // A ticket is often recorded with one time for all its steps, and in any order.
+        var mill = new PosedMill().Open(PlaceKind.Field, "F").Open(PlaceKind.Truck, "T").Open(PlaceKind.Pit, "P").Open(PlaceKind.Leg, "L1", "L2").Open(PlaceKind.Bin, "B")
+            .Connect("P", "L1").Connect("L1", "L2").Connect("L2", "B");
+        mill.Record(
+            new Move("5", "L2", "B", Evengrist.Quantities.Mass.FromTonnes(26), PosedMill.Hour(1)),
+            new Move("4", "L1", "L2", Evengrist.Quantities.Mass.FromTonnes(26), PosedMill.Hour(1)),
+            new Move("3", "P", "L1", Evengrist.Quantities.Mass.FromTonnes(26), PosedMill.Hour(1)),
+            new Move("2", "T", "P", Evengrist.Quantities.Mass.FromTonnes(26), PosedMill.Hour(1)),
+            new Move("1", "F", "T", Evengrist.Quantities.Mass.FromTonnes(26), PosedMill.Hour(1)));
+        var reckoning = mill.Reckon(Outflow.FirstInFirstOut);
+        var layers = reckoning.At(PosedMill.Hour(2)).ContentOf(mill.Id("B"));
+        Assert.Equal(26e6, layers.Sum(l => l.Grams), 3);
+        Assert.All(layers, l => Assert.Equal(["F"], mill.OriginsOf(reckoning, l.Parcel).Keys));
+        Assert.Equal([mill.Id("B")], reckoning.At(PosedMill.Hour(2)).Places);
+    }
+
+    [Fact]
     public void ProvenEmpty_WithStockLeft_IsRefusedWithTheGrams()
     {
         var mill = new PosedMill().Open(PlaceKind.Opening, "A").Open(PlaceKind.Bin, "BIN");

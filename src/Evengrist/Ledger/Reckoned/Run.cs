@@ -6,6 +6,8 @@ namespace Evengrist.Ledger.Reckoned;
 /// </summary>
 internal sealed class Run
 {
+    // Grams; far above what even rates cut off, far below what anyone would miss.
+    private const double RoundingOfRates = 20;
     private readonly Book book;
     private readonly Outflow outflow;
     private readonly Schedule schedule;
@@ -158,27 +160,35 @@ internal sealed class Run
         while (carried);
     }
 
+    // What is whole is handed over first: a load set down in a truck may leave it in the same moment.
     private void Finish()
     {
-        for (var i = 0; i < flows.Count; i++)
+        while (flows.Exists(IsWhole))
         {
-            var flow = flows[i];
-            if (flow.Until > Now)
+            foreach (var flow in flows.FindAll(IsWhole))
             {
-                continue;
+                Hand(flow);
+                flows.Remove(flow);
             }
 
+            CarryDue(Now);
+        }
+
+        foreach (var flow in flows.FindAll(f => f.Until <= Now))
+        {
             // A place may be a few grams short by the rounding of even rates; more than that is of unknown origin, and kept.
             var missing = flow.Grams - flow.Moved;
-            if (missing > Math.Max(1000, flow.Grams * 1e-3))
+            if (missing > RoundingOfRates)
             {
                 SetDown(flow, maker.Origin(flow.From, flow.Movement, flow.At, flow.Until, missing, isGrain: true), missing);
             }
 
             Hand(flow);
-            flows.RemoveAt(i--);
+            flows.Remove(flow);
         }
     }
+
+    private bool IsWhole(Flow flow) => flow.Until <= Now && flow.Grams - flow.Moved <= Content.Nothing;
 
     private void Begin()
     {
