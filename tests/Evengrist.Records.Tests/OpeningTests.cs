@@ -107,6 +107,17 @@ public sealed class OpeningTests
         Assert.Contains("is a folder", Assert.Throws<MillCannotOpen>(() => site.Open()).Message, StringComparison.Ordinal);
     }
 
+    [Theory, OnSqlite]
+    public void Open_HeldByAnotherProgram_SaysSo(Store store)
+    {
+        using var site = Filled(store);
+        using var other = site.Connect();
+        using var command = other.CreateCommand();
+        command.CommandText = "PRAGMA locking_mode = EXCLUSIVE; BEGIN EXCLUSIVE; INSERT INTO setting VALUES ('a', 'b')";
+        command.ExecuteNonQuery();
+        Assert.Contains("is held by another program", Assert.Throws<MillCannotOpen>(() => site.Open()).Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Open_NoServer_SaysSoWithoutThePassword()
     {

@@ -15,7 +15,11 @@ internal sealed class PostgresEngine : Engine
 
     public PostgresEngine(string connectionString)
     {
-        connection = new NpgsqlConnection(connectionString);
+        // The same few statements run all day: the server plans each once.
+        var parts = new NpgsqlConnectionStringBuilder(connectionString);
+        parts.MaxAutoPrepare = Math.Max(parts.MaxAutoPrepare, 40);
+        parts.AutoPrepareMinUsages = 2;
+        connection = new NpgsqlConnection(parts.ConnectionString);
         try
         {
             connection.Open();

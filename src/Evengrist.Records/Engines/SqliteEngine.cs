@@ -9,6 +9,9 @@ namespace Evengrist.Records.Engines;
 /// <summary>A file of facts: write-ahead log, flushed to disk at every commit, one writer at a time.</summary>
 internal sealed class SqliteEngine : Engine
 {
+    /// <summary>How long a writer waits for another one.</summary>
+    private const int PatienceInSeconds = 10;
+
     private readonly SqliteConnection connection;
     private readonly Dictionary<FactTable, SqliteInsert> inserts = [];
     private long version = -1;
@@ -19,7 +22,7 @@ internal sealed class SqliteEngine : Engine
         try
         {
             connection.Open();
-            Execute("PRAGMA busy_timeout = 10000");
+            Execute($"PRAGMA busy_timeout = {PatienceInSeconds * 1000}");
             Execute("PRAGMA journal_mode = WAL");
             Execute("PRAGMA synchronous = FULL");
             Execute("PRAGMA foreign_keys = ON");
@@ -38,7 +41,7 @@ internal sealed class SqliteEngine : Engine
 
     public static string ConnectionString(string path, SqliteOpenMode mode = SqliteOpenMode.ReadWriteCreate) => new SqliteConnectionStringBuilder
     {
-        DataSource = path, Mode = mode, Cache = SqliteCacheMode.Private, Pooling = false, ForeignKeys = true,
+        DataSource = path, Mode = mode, Cache = SqliteCacheMode.Private, Pooling = false, ForeignKeys = true, DefaultTimeout = PatienceInSeconds,
     }.ConnectionString;
 
     public override void Begin()
