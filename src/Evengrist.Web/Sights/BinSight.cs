@@ -5,12 +5,13 @@ using NodaTime;
 
 namespace Evengrist.Web.Sights;
 
-/// <summary>Neighbouring layers of one district, bottom first.</summary>
+/// <summary>Neighbouring layers of one district, or thin layers of several that lie on each other; bottom first.</summary>
 /// <param name="Origin">The district, or mixed.</param>
+/// <param name="Groups">Grams by district, most first.</param>
 /// <param name="Mass">How much; a bin's bands sum to its stock to the gram.</param>
 /// <param name="Layers">The layers in it, bottom first.</param>
 /// <param name="Protein">Protein of the band; null where no load was read.</param>
-public sealed record Band(string Origin, Mass Mass, IReadOnlyList<LayerSight> Layers, BlendProtein? Protein);
+public sealed record Band(string Origin, IReadOnlyList<(string Origin, double Grams)> Groups, Mass Mass, IReadOnlyList<LayerSight> Layers, BlendProtein? Protein);
 
 /// <summary>One layer of a bin.</summary>
 /// <param name="Parcel">Its number in the parcel graph.</param>

@@ -9,6 +9,7 @@ namespace Evengrist.Web.Sights;
 /// <summary>Looks at bins at one moment; remembers what was read on loads while it looks.</summary>
 public sealed class BinSighting
 {
+    private const double ThinnestBand = 0.06;
     private readonly Book book;
     private readonly Instant at;
     private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses;
@@ -35,7 +36,7 @@ public sealed class BinSighting
         var layers = Layers(place, outflow, bin.Stock);
         return bin with
         {
-            Bands = [.. Bands(layers, outflow)],
+            Bands = [.. Bands(layers, place.Capacity ?? bin.Stock, outflow)],
             Protein = ProteinOf([.. layers.Select(l => l.Layer)], outflow),
             Next = [.. OutflowWords.All.Select(o => NextOf(place, o))],
         };
@@ -69,16 +70,34 @@ public sealed class BinSighting
         })];
     }
 
-    private IEnumerable<Band> Bands(List<(Layer Layer, LayerSight Sight)> layers, Outflow outflow)
+    // Layers of one district are one band; bands too thin to be told apart on a drawing are drawn together, as what they are on the whole.
+    private IEnumerable<Band> Bands(List<(Layer Layer, LayerSight Sight)> layers, Mass whole, Outflow outflow)
     {
+        var thin = whole.Grams * ThinnestBand;
         for (var i = 0; i < layers.Count;)
         {
-            var origin = OriginWords.Leading(layers[i].Sight.Groups);
-            var same = layers.Skip(i).TakeWhile(l => OriginWords.Leading(l.Sight.Groups) == origin).ToArray();
-            yield return new Band(origin, Mass.FromGrams(same.Sum(l => l.Sight.Mass.Grams)), [.. same.Select(l => l.Sight)], ProteinOf([.. same.Select(l => l.Layer)], outflow));
-            i += same.Length;
+            var run = Run(layers, i);
+            var end = i + run;
+            long grams = Grams(layers, i, end);
+            while (grams < thin && end < layers.Count && Grams(layers, end, end + Run(layers, end)) is var more && more < thin)
+            {
+                (end, grams) = (end + Run(layers, end), grams + more);
+            }
+
+            var band = layers[i..end];
+            var groups = OriginWords.Grouped(book, hypotheses[outflow].Makeup.Of([.. band.Select(l => l.Layer)]));
+            yield return new Band(OriginWords.Leading(groups), groups, Mass.FromGrams(grams), [.. band.Select(l => l.Sight)], ProteinOf([.. band.Select(l => l.Layer)], outflow));
+            i = end;
         }
     }
+
+    private static int Run(List<(Layer Layer, LayerSight Sight)> layers, int from)
+    {
+        var origin = OriginWords.Leading(layers[from].Sight.Groups);
+        return layers.Skip(from).TakeWhile(l => OriginWords.Leading(l.Sight.Groups) == origin).Count();
+    }
+
+    private static long Grams(List<(Layer Layer, LayerSight Sight)> layers, int from, int end) => layers[from..end].Sum(l => l.Sight.Mass.Grams);
 
     private NextOut NextOf(Place place, Outflow outflow)
     {

@@ -50,7 +50,7 @@ public static class FactWords
         {
             PlaceOpened { Place: var p } => $"opened as {p.Kind.Words()}{(p.Name.Length > 0 ? $", {p.Name}" : "")}{(p.Material.Length > 0 ? $", {p.Material}" : "")}{(p.Capacity is { } most ? $", holds {Shown.Weight(most, units)}" : "")}",
             Connected => "connected: grain can go from the first to the second",
-            Moved { Movement: var m } => m.Mass == Mass.Zero ? "void: nothing moved" : $"{Shown.Weight(m.Mass, units, 3)} moved{(m.IsFlow ? $" over {Span(m.Until - m.At)}" : "")}",
+            Moved { Movement: var m } => m.Mass == Mass.Zero ? "void: nothing moved" : $"{Weight(m.Mass, units)} moved{(m.IsFlow ? $" over {Span(m.Until - m.At)}" : "")}",
             Measured { Reading: var r } => Reading(r, units),
             Happened { Happening: var h } => $"{Words(h.Kind)}{(h.Text.Length > 0 ? ": " + h.Text : "")}",
             _ => "",
@@ -92,6 +92,9 @@ public static class FactWords
         var plusMinus = reading.StandardUncertainty is { } one ? " ± " + (2 * one).ToString("0.###", CultureInfo.InvariantCulture) : "";
         return $"{Words(reading.What)} {value}{basis}{plusMinus}, {reading.Method}{(reading.Instrument.Length > 0 ? ", " + reading.Instrument : "")}";
     }
+
+    // Whole kilograms bare, the rest to the gram.
+    private static ShownValue Weight(Mass mass, UnitSystem units) => Shown.Weight(mass, units, mass.Grams % 1000 == 0 && units == UnitSystem.Si ? 0 : 3);
 
     private static string Span(Duration span) => span.TotalHours >= 1
         ? string.Create(CultureInfo.InvariantCulture, $"{span.TotalHours:0.#} h")

@@ -37,6 +37,6 @@ public static class OriginWords
         var all = groups.Sum(g => g.Grams);
         return all <= 0 ? "nothing"
             : groups[0].Grams > 0.995 * all ? groups[0].Origin
-            : string.Join(", ", groups.Where(g => g.Grams >= 0.01 * all).Take(4).Select(g => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{g.Origin} {100 * g.Grams / all:0} %")));
+            : string.Join(", ", groups.Where(g => g.Grams >= 0.01 * all).Take(4).Select(g => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{g.Origin} {100 * g.Grams / all:0}\u00a0%")));
     }
 }

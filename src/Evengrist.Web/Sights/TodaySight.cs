@@ -28,6 +28,9 @@ public sealed record TodaySight(
     private const double NearlyEmpty = 0.05;
     private static readonly PlaceKind[] Held = [PlaceKind.Truck, PlaceKind.Bin, PlaceKind.TemperBin, PlaceKind.FlourBin, PlaceKind.Pallet, PlaceKind.BulkLoad, PlaceKind.ReworkTote];
 
+    // What flows on from a junction to a junction says nothing that its beginning and end do not.
+    private static readonly PlaceKind[] Told = [PlaceKind.Water, PlaceKind.Truck, PlaceKind.Bin, PlaceKind.TemperBin, PlaceKind.MillUnit, PlaceKind.FlourBin, PlaceKind.PackingLine];
+
     /// <summary>Looks at the whole mill.</summary>
     public static TodaySight Of(Book book, Instant at)
     {
@@ -36,7 +39,7 @@ public sealed record TodaySight(
         var begun = Enumerable.Range(0, book.Movements.Count).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.At <= at).ToArray();
         return new TodaySight(
             [.. Holds(stocks)],
-            [.. begun.Where(m => m.Until > at).OrderBy(m => book[m.From].Kind).ThenBy(m => m.At).Select(m => MovementLine.Of(book, m))],
+            [.. begun.Where(m => m.Until > at && Told.Contains(book[m.From].Kind)).OrderBy(m => book[m.From].Kind).ThenBy(m => m.At).Select(m => MovementLine.Of(book, m))],
             [.. Waits(book, stocks, at)],
             [.. begun.OrderByDescending(m => m.At).ThenByDescending(m => m.Id).Take(LastShown).Select(m => MovementLine.Of(book, m))],
             book.Places.Count == 0);
@@ -74,7 +77,7 @@ public sealed record TodaySight(
         foreach (var (place, stock) in stocks.Where(s => s.Place.Kind is PlaceKind.Bin or PlaceKind.FlourBin && s.Place.Capacity is not null && s.Stock > Mass.Zero))
         {
             var fill = (double)stock.Grams / place.Capacity!.Value.Grams;
-            if (fill is > NearlyFull or < NearlyEmpty)
+            if (fill > NearlyFull || (fill < NearlyEmpty && place.Kind == PlaceKind.Bin))
             {
                 yield return new Waiting(Face.StateKind.Watch, place, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(fill > NearlyFull ? "nearly full" : "nearly empty")}, {100 * fill:0} % of its capacity"), null);
             }

@@ -13,7 +13,13 @@ public sealed class PageTests(WebSite site)
         { "/bins/B01", "Northledge" },
         { "/bins/b02", "Smell to be looked into." },
         { "/bins/F-WB", "flour bin" },
+        { "/ledger", "newest first" },
+        { "/ledger?place=B01&sort=movement", "LEG1" },
+        { "/ledger?text=indicator", "Level indicator reads high." },
+        { "/ledger?place=B99", "No fact matches." },
+        { "/ledger/1", "opened as field" },
         { "/ledger/balance", "adds up" },
+        { "/mill", "Little Mill" },
         { "/who", "Your name" },
         { "/import", "dry run" },
         { "/openapi/v1.json", "/api/bins" },
@@ -32,6 +38,8 @@ public sealed class PageTests(WebSite site)
     [Theory]
     [InlineData("/nowhere")]
     [InlineData("/bins/B99")]
+    [InlineData("/ledger/999999")]
+    [InlineData("/ledger/0")]
     public async Task Page_Unknown_IsNotFoundAndSaysSo(string path)
     {
         using var client = site.Client();

@@ -29,6 +29,7 @@ public sealed class SafetyTests(WebSite site)
     [InlineData("/")]
     [InlineData("/bins")]
     [InlineData("/bins/B01")]
+    [InlineData("/ledger")]
     public async Task Page_Any_HasNothingInline(string path)
     {
         using var client = site.Client();
