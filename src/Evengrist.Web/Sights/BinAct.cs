@@ -1,4 +1,6 @@
 using Evengrist.Ledger;
+using Evengrist.Records;
+using Evengrist.Records.Ledger;
 using Evengrist.Web.Visiting;
 
 namespace Evengrist.Web.Sights;
@@ -18,17 +20,20 @@ public sealed class BinAct
     /// <summary>Why.</summary>
     public string? Text { get; set; }
 
-    /// <summary>The fact to be; null where the form cannot be read.</summary>
-    public Happen? ToDraft(string code, Visit visit)
+    /// <summary>Records it under the visitor's name; null where the form cannot be read.</summary>
+    /// <exception cref="LedgerRefusal">A rule is broken; nothing was recorded.</exception>
+    public Receipt? Record(string code, Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
         var text = (Text ?? "").Trim();
-        if (visit.Read(At) is not { } at || string.IsNullOrWhiteSpace(Key) || Kind is not { } kind)
+        if (visit.Read(At) is not { } at || string.IsNullOrWhiteSpace(Key) || Kind is not { } kind || visit.Name is not { } name)
         {
             return null;
         }
 
-        return new Happen(Key, code, at, kind, kind != HappeningKind.State ? text : text.Length == 0 ? State! : $"{State}: {text}");
+        return kind == HappeningKind.ProvenEmpty
+            ? new ProveEmpty(code, at, text).In(visit.Mill, name).Receipt
+            : visit.Mill.Record([new Happen(Key, code, at, kind, kind != HappeningKind.State ? text : text.Length == 0 ? State! : $"{State}: {text}")], name, "bin page");
     }
 
     private string? State => What?.StartsWith("state:", StringComparison.Ordinal) == true && BinStates.All.Contains(What[6..]) ? What[6..] : null;

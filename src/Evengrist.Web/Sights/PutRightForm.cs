@@ -1,6 +1,8 @@
 using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Records;
+using Evengrist.Records.Ledger;
 using Evengrist.Web.Visiting;
 using NodaTime;
 
@@ -62,8 +64,9 @@ public sealed class PutRightForm
         return form;
     }
 
-    /// <summary>The fact to be, or what cannot be read of the form.</summary>
-    public (Draft? Draft, string? Fault) ToDraft(FactSight fact, Visit visit)
+    /// <summary>Records the correction under the visitor's name, or says what cannot be read of the form.</summary>
+    /// <exception cref="LedgerRefusal">A rule is broken; nothing was recorded.</exception>
+    public (Receipt? Receipt, string? Fault) Record(FactSight fact, Visit visit)
     {
         ArgumentNullException.ThrowIfNull(fact);
         ArgumentNullException.ThrowIfNull(visit);
@@ -72,21 +75,26 @@ public sealed class PutRightForm
             return (null, "The date and time could not be read: write it like 2026-01-14T10:40.");
         }
 
-        var to = (To ?? "").Trim();
-        Draft? draft = fact.Line.Fact switch
+        var (name, to, reason) = (visit.Name!, (To ?? "").Trim(), (Reason ?? "").Trim());
+        return fact.Line.Fact switch
         {
-            Moved { Movement: var m } when Number(MassKilograms) is { } kilograms => ToMove(m, to, kilograms, at, visit),
-            Measured { Reading: var r } when Number(Value) is { } value => new Measure(Key, to, at, r.What, value, r.Unit, r.Basis, r.Method, r.Instrument, r.StandardUncertainty),
-            Happened { Happening: var h } => new Happen(Key, to, at, h.Kind, (Text ?? "").Trim()),
-            _ => null,
+            Moved { Movement: var m } when Number(MassKilograms) is { } kilograms =>
+                (Correction(m, kilograms, to, at, reason, visit).In(visit.Mill, name), null),
+            Measured { Reading: var r } when Number(Value) is { } value =>
+                (Say(new Measure(Key, to, at, r.What, value, r.Unit, r.Basis, r.Method, r.Instrument, r.StandardUncertainty) { Corrects = fact.Id, Note = reason }, name, visit), null),
+            Happened { Happening: var h } =>
+                (Say(new Happen(Key, to, at, h.Kind, (Text ?? "").Trim()) { Corrects = fact.Id, Note = reason }, name, visit), null),
+            _ => (null, "The number could not be read: digits with a decimal point, no comma, no unit."),
         };
-        return draft is null
-            ? (null, "The number could not be read: digits with a decimal point, no comma, no unit.")
-            : (draft with { Corrects = fact.Id, Note = (Reason ?? "").Trim() }, null);
     }
 
-    private Move ToMove(Movement movement, string to, decimal kilograms, Instant at, Visit visit) =>
-        new(Key!, (From ?? "").Trim(), to, Mass.FromKilograms(kilograms), at, string.IsNullOrWhiteSpace(Until) ? null : Moment(Until, movement.Until, visit));
+    private PutRight Correction(Movement movement, decimal kilograms, string to, Instant at, string reason, Visit visit) => new(movement.Id, reason)
+    {
+        Mass = Mass.FromKilograms(kilograms), From = (From ?? "").Trim(), To = to, At = at,
+        Until = string.IsNullOrWhiteSpace(Until) ? at : Moment(Until, movement.Until, visit) ?? at,
+    };
+
+    private static Receipt Say(Draft draft, string name, Visit visit) => visit.Mill.Record([draft], name, "ledger page");
 
     // A date field shows minutes: left as it was, it means the very moment that was recorded, seconds and all.
     private static Instant? Moment(string? text, Instant recorded, Visit visit) => text == visit.Field(recorded) ? recorded : visit.Read(text);

@@ -50,7 +50,7 @@ public sealed class Chromium : IAsyncLifetime
 
 /// <summary>Tests that share one browser and one site.</summary>
 [CollectionDefinition(Name)]
-public sealed class BrowserCollection : ICollectionFixture<WebSite>, ICollectionFixture<Chromium>
+public sealed class BrowserCollection : ICollectionFixture<WebSite>, ICollectionFixture<DemonstrationSite>, ICollectionFixture<Chromium>
 {
     public const string Name = "browser";
 }
