@@ -46,7 +46,12 @@ public static class EvengristApp
         services.AddSingleton<UploadShelf>();
         services.AddRazorComponents();
         services.AddProblemDetails();
-        services.AddOpenApi();
+        services.AddOpenApi(api => api.AddDocumentTransformer((document, _, _) =>
+        {
+            document.Info.Title = "Evengrist";
+            document.Info.Description = "Questions about one mill. Masses are whole grams as they lie; the unit and the basis stand in every name.";
+            return Task.CompletedTask;
+        }));
         services.AddAntiforgery(forms =>
         {
             forms.Cookie.Name = "evengrist-form";

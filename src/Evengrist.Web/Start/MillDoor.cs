@@ -1,3 +1,4 @@
+using Evengrist.Ledger;
 using Evengrist.Records;
 
 namespace Evengrist.Web.Start;
@@ -9,7 +10,7 @@ public sealed record Opening(string Step, double? Share = null);
 
 /// <summary>The mill behind its door: opened in the background, so that the first answer does not wait for it.</summary>
 /// <param name="open">Opens the mill; runs once, on a thread of its own.</param>
-public sealed class MillDoor(Func<Action<Opening>, Mill> open) : BackgroundService
+public sealed class MillDoor(Func<Action<Opening>, Mill> open) : IHostedService, IDisposable
 {
     private volatile Opening opening = new("Reading the records.");
     private volatile string? fault;
@@ -24,19 +25,43 @@ public sealed class MillDoor(Func<Action<Opening>, Mill> open) : BackgroundServi
     /// <summary>The open mill; null while it is being opened.</summary>
     public Mill? Mill => mill;
 
-    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.Factory.StartNew(Open, stoppingToken, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+    // On a thread of its own, which dies with the program: a first start may be broken off at any moment, since facts are taken whole or not at all.
+    public Task StartAsync(CancellationToken cancellationToken)
+    {
+        new Thread(Open) { IsBackground = true, Name = "opening the mill" }.Start();
+        return Task.CompletedTask;
+    }
+
+    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    public void Dispose() => mill?.Dispose();
 
     // Whatever keeps the mill from opening is told on the page: the program stays up to say it.
     private void Open()
     {
         try
         {
-            mill = open(now => opening = now);
+            var opened = open(now => opening = now);
+            mill = opened;
+            Warm(opened);
+        }
+        catch (ObjectDisposedException)
+        {
+            // The program was stopped meanwhile.
         }
         catch (Exception trouble)
         {
             fault = trouble.Message;
             Console.Error.WriteLine($"The mill could not be opened: {trouble.Message}");
+        }
+    }
+
+    // One hypothesis at a time, so that a page need not wait for all of them.
+    private static void Warm(Mill opened)
+    {
+        foreach (var outflow in Enum.GetValues<Outflow>())
+        {
+            opened.Ask(view => view.Reckoning(outflow).Parcels.Count);
         }
     }
 }

@@ -64,6 +64,13 @@ public sealed class Visit(IHttpContextAccessor accessor, MillDoor door, IClock c
     /// <summary>A moment on the mill's clock: <c>14 Jan 2026 10:40</c>.</summary>
     public string Say(Instant moment) => moment.InZone(Zone).LocalDateTime.ToString("d MMM uuuu HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>A moment on the mill's clock, without the date where it is the day looked at: <c>10:40</c>, <c>13 Jan 22:00</c>.</summary>
+    public string SayShort(Instant moment)
+    {
+        var (local, looked) = (moment.InZone(Zone).LocalDateTime, AsOf.InZone(Zone).LocalDateTime);
+        return local.ToString(local.Date == looked.Date ? "HH:mm" : local.Year == looked.Year ? "d MMM HH:mm" : "d MMM uuuu HH:mm", CultureInfo.InvariantCulture);
+    }
+
     /// <summary>A moment as a date and time field takes it.</summary>
     public string Field(Instant moment) => Choices.Moment.Format(moment.InZone(Zone).LocalDateTime);
 

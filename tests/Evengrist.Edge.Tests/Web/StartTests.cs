@@ -94,4 +94,14 @@ public sealed class StartTests
         while (!page.Contains("could not be opened", StringComparison.Ordinal));
         Assert.Contains("The file is torn.", page, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Open_AnEmptyMill_HoldsNothingAndIsNoDemonstration()
+    {
+        var folder = Directory.CreateTempSubdirectory("evengrist-empty-");
+        using var mill = MillOpener.Open(new WebOptions(folder.FullName, Empty: true), NodaTime.SystemClock.Instance, _ => { });
+        Assert.Equal(0, mill.Ask(view => view.Book.Last.Value));
+        Assert.False(mill.Settings.IsDemonstration);
+        Assert.True(File.Exists(Path.Combine(folder.FullName, "mill.db")));
+    }
 }

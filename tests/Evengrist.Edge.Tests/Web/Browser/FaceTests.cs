@@ -71,6 +71,19 @@ public sealed class FaceTests(WebSite site, Chromium chromium)
     }
 
     [ChromiumFact]
+    public async Task Filter_OfTheLedger_ChangesTheFactsInPlaceAndTheAddress()
+    {
+        var page = await chromium.VisitorAsync(site.Address, 1280, dark: false);
+        await page.GotoAsync("/ledger");
+        await page.EvaluateAsync("window.stayed = true");
+        await page.GetByLabel("Words in it").FillAsync("indicator");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("#facts tbody tr")).ToHaveCountAsync(1);
+        Assert.True(await page.EvaluateAsync<bool>("window.stayed === true"));
+        Assert.Contains("text=indicator", page.Url, StringComparison.Ordinal);
+    }
+
+    [ChromiumFact]
     public async Task WithoutScript_AHold_IsPutAndShown()
     {
         var page = await chromium.VisitorAsync(site.Address, 390, dark: false, script: false);
