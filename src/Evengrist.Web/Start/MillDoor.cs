@@ -1,4 +1,3 @@
-using Evengrist.Ledger;
 using Evengrist.Records;
 
 namespace Evengrist.Web.Start;
@@ -41,27 +40,12 @@ public sealed class MillDoor(Func<Action<Opening>, Mill> open) : IHostedService,
     {
         try
         {
-            var opened = open(now => opening = now);
-            mill = opened;
-            Warm(opened);
-        }
-        catch (ObjectDisposedException)
-        {
-            // The program was stopped meanwhile.
+            mill = open(now => opening = now);
         }
         catch (Exception trouble)
         {
             fault = trouble.Message;
             Console.Error.WriteLine($"The mill could not be opened: {trouble.Message}");
-        }
-    }
-
-    // One hypothesis at a time, so that a page need not wait for all of them.
-    private static void Warm(Mill opened)
-    {
-        foreach (var outflow in Enum.GetValues<Outflow>())
-        {
-            opened.Ask(view => view.Reckoning(outflow).Parcels.Count);
         }
     }
 }
