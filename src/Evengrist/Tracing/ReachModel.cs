@@ -26,7 +26,7 @@ internal static class ReachModel
             where.Gather(strand, asOf, h);
             if (h == 0)
             {
-                trail.FollowForward(strand, asOf.ToMicros());
+                trail.FollowForward(strand, asOf.ToMicros(), IsGrain(place));
             }
         }
 

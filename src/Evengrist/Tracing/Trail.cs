@@ -31,7 +31,8 @@ internal sealed class Trail(Book book)
 
     /// <param name="strand">The strand, after its walk forward.</param>
     /// <param name="asOf">Microseconds; what began later is left out.</param>
-    public void FollowForward(Strand strand, long asOf)
+    /// <param name="grain">Whether grain is traced: shares are then of the grain, water and additives set aside.</param>
+    public void FollowForward(Strand strand, long asOf, bool grain)
     {
         var (graph, sweep) = (strand.Parcels, strand.Sweep);
         foreach (var parcel in sweep.Reached)
@@ -44,7 +45,7 @@ internal sealed class Trail(Book book)
 
             if (share >= Bulk)
             {
-                See(graph, parcel, share);
+                See(graph, parcel, grain ? share / graph.GrainShareOf(parcel) : share);
             }
 
             var parents = graph.Rows.ParentsOf(parcel);
