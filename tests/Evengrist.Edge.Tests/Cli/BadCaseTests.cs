@@ -1,4 +1,3 @@
-using System.Text;
 using CsCheck;
 using Evengrist.Cli;
 using Evengrist.Edge.Tests.Plant;
