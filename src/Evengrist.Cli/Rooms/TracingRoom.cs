@@ -25,7 +25,7 @@ internal static class TracingRoom
         where T : class
     {
         var codes = new Argument<string[]>("CODE") { Description = "codes of places in the records: a pallet, a ticket, a field, a bin", Arity = ArgumentArity.ZeroOrMore };
-        var (from, until, asOf) = (MomentOption.Of("--from", "only what left the place from then on"), MomentOption.Of("--until", "only what left it before then"), MomentOption.Of("--as-of", "the moment looked back from"));
+        var (from, until, asOf) = (MomentOption.Of("--from", "only what left the place from then on"), MomentOption.Of("--until", "only what left it before then"), MomentOption.Of("--as-of", "the moment looked back from; the newest when left out, and in the demonstration the moment it opens at"));
         var threshold = new Option<decimal>("--threshold") { Description = "kg; packages with less are counted, not listed", HelpName = "KG" };
         var (posed, where) = (new PosedVerb(), new MillOption());
         var command = new Command(name, meaning) { codes, from, until, asOf, threshold };
@@ -53,6 +53,7 @@ internal static class TracingRoom
             {
                 var (begin, end, moment) = (MomentOption.Read(asked, from), MomentOption.Read(asked, until), MomentOption.Read(asked, asOf));
                 using var mill = where.Open(asked, clock);
+                moment ??= mill.Settings.OpensAt;
                 answers = mill.Ask(view =>
                 {
                     var tracer = Tracer.Over(view.Book);

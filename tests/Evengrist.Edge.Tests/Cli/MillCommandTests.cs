@@ -108,6 +108,20 @@ public sealed class MillCommandTests
         Refused("codes to look for", "tracing", "roots", "--data", folder.Path);
     }
 
+    [Theory]
+    [InlineData("reset")]
+    [InlineData("load")]
+    public void Demo_OverAMillOfOnesOwn_IsRefusedAndLeavesItAsItIs(string verb)
+    {
+        using var folder = NewMill();
+        Import(folder);
+        var before = Balance(folder);
+        var (status, output, error) = Shell.Run("demo", verb, "--data", Path.Combine(folder.Path, "mill.db"));
+        Assert.Equal((Exit.BadInput, ""), (status, output));
+        Assert.Contains("left as it is", error, StringComparison.Ordinal);
+        Assert.Equal(before, Balance(folder));
+    }
+
     [Fact]
     public void Open_FileThatIsNoMill_SaysSoAndLeavesItAsItIs()
     {
@@ -134,5 +148,5 @@ public sealed class MillCommandTests
         }
     }
 
-    private static string Balance(Folder folder) => Shell.Run("ledger", "balance", "--data", folder.Path).Output;
+    private static string Balance(Folder folder) => Shell.Run("ledger", "balance", "--all", "--data", folder.Path).Output;
 }
