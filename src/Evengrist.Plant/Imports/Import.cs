@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Plant.Tables;
+using NodaTime;
 
 namespace Evengrist.Plant.Imports;
 
@@ -48,12 +49,20 @@ public static class Import
             return Parsing.Failed<Batch>(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).ToArray());
         }
 
-        // Places first, so that a row may name a place that a later row opens.
-        var ordered = drafts.OrderBy(d => d.Draft is OpenPlace ? 0 : d.Draft is Connect ? 1 : 2).ToArray();
+        // Places first, so that a row may name a place that a later row opens; then by time, as the ledger keeps them.
+        var ordered = drafts.OrderBy(d => d.Draft is OpenPlace ? 0 : d.Draft is Connect ? 1 : 2).ThenBy(d => DoneAt(d.Draft)).ToArray();
         return ordered.Length == 0
             ? Parsing.Failed<Batch>(Fault.OfLine(table.Heading.Line, "a heading only", "rows below the heading"))
             : Parsing.Got(new Batch(kind, ordered.Select(d => d.Draft).ToArray(), ordered.Select(d => d.Row).ToArray(), table.Heading));
     }
+
+    private static Instant DoneAt(Draft draft) => draft switch
+    {
+        Move move => move.Until ?? move.At,
+        Measure measure => measure.At,
+        Happen happen => happen.At,
+        _ => default,
+    };
 
     private static IReadOnlyList<Draft> Read(ImportKind kind, RowReader row) => kind switch
     {

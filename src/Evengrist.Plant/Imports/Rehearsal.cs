@@ -12,6 +12,9 @@ namespace Evengrist.Plant.Imports;
 /// </remarks>
 public static class Rehearsal
 {
+    /// <summary>Drafts tried in all, each time anew: keeps a large file full of faults within seconds.</summary>
+    private const int MostTried = 600_000;
+
     /// <summary>Every fault of the batch against the book; empty when the whole batch would be taken.</summary>
     /// <param name="book">The book as it stands; not changed.</param>
     /// <param name="batch">What is to be recorded.</param>
@@ -40,10 +43,12 @@ public static class Rehearsal
     /// <summary>Tries again and again, each time without the row that was refused, until nothing is.</summary>
     private static Batch WithoutRefused(Batch batch, List<Fault> faults, int mostFaults, Action<Batch> attempt)
     {
+        long tried = 0;
         while (batch.Drafts.Count > 0)
         {
             try
             {
+                tried += batch.Drafts.Count;
                 attempt(batch);
                 break;
             }
@@ -51,7 +56,7 @@ public static class Rehearsal
             {
                 faults.Add(batch.Explain(refusal));
                 var blamed = batch.BlameOf(refusal);
-                if (blamed < 0 || faults.Count > mostFaults)
+                if (blamed < 0 || faults.Count > mostFaults || tried > MostTried)
                 {
                     faults.Add(Fault.OfFile("more", "these faults mended first; the rest of the file was not tried against the ledger"));
                     return batch.Only([]);
