@@ -32,7 +32,7 @@ public sealed class KilledTests
 
         // One in five dies at any moment from its start on, migrating and opening included; the others in the midst of writing.
         var first = kill % 5 == 0 ? null : child.StandardOutput.ReadLine();
-        Thread.Sleep(random.Next(kill % 5 == 0 ? 400 : 120));
+        Thread.Sleep(random.Next(kill % 5 == 0 ? 400 : 60));
         child.Kill();
         var last = (first + "\n" + child.StandardOutput.ReadToEnd()).Split('\n').LastOrDefault(line => line.Length > 0);
         child.WaitForExit();

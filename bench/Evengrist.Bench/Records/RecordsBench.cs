@@ -77,7 +77,7 @@ internal static class RecordsBench
         {
             for (var n = 0; n < Singles; n++)
             {
-                mill.Record([new Move($"single{n}", "FLOUR", "LINE", Mass.FromGrams(1), at)], "bench", "bench");
+                mill.Record([new Move($"single{n}", "FLOUR", "LINE", Mass.FromGrams(1), at + Duration.FromSeconds(n))], "bench", "bench");
             }
         });
         work = (Processor() - before) / Singles;
