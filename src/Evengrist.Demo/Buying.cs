@@ -7,7 +7,7 @@ internal sealed class Buying(ulong seed, BinPlan plan, Tickets tickets, EarlyNee
 {
     private static readonly LocalDate HarvestIn = new(2025, 7, 21);
     private static readonly string[] Harvested = ["B01", "B02", "B03"];
-    private const double PerRunDay = 314; // t: with the early purchases 91 200 t in the year
+    private const double PerRunDay = 317; // t: with the early purchases 91 200 t in the year
     private static readonly District Bought = new("bought", "HW", 0, 0.3, 12.0, 0.4, 79, 0.9, 385, 20, 0.2, 30);
     private readonly Dice dice = new(seed, "buying");
     private double owed;

@@ -4,7 +4,7 @@ using NodaTime;
 namespace Evengrist.Demo;
 
 /// <summary>Pallets put on hold by the laboratory and released again by a named person, through the year.</summary>
-internal sealed class Holds(ulong seed)
+internal sealed class Holds(ulong seed, Rework rework)
 {
     private static readonly (Flour Flour, Instant From, Instant Until, Instant Held, int Days, string Why, string Released)[] Named =
     [
@@ -33,7 +33,16 @@ internal sealed class Holds(ulong seed)
         if (MillCalendar.Runs(day) && dice.Chance(0.06))
         {
             var fresh = warehouse.Standing.Where(p => p.NotBefore is null && p.At > MillCalendar.At(day, 0)).Take(dice.Whole(3, 8)).ToList();
-            Hold(lab, fresh, MillCalendar.At(day, 6, 20), dice.Whole(1, 3), "ash above the limit on one NIR reading", "furnace ash within the limit; released by Femi Strand");
+            var days = dice.Whole(1, 3);
+            var bad = fresh.Count > 0 && fresh[0].Flour is Flour.WB or Flour.AP && !MillCalendar.SurveyWeek(day) && dice.Chance(0.5);
+            Hold(lab, fresh, MillCalendar.At(day, 6, 20), days, "ash above the limit on one NIR reading",
+                bad ? "furnace ash above the limit too: to rework; released for that by Femi Strand" : "furnace ash within the limit; released by Femi Strand");
+            if (bad)
+            {
+                var same = fresh.Where(p => p.Flour == fresh[0].Flour).ToList();
+                warehouse.Remove(same);
+                rework.Take(same, MillCalendar.At(day.PlusDays(days), 14));
+            }
         }
     }
 

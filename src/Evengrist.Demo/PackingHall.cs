@@ -4,7 +4,7 @@ using NodaTime;
 namespace Evengrist.Demo;
 
 /// <summary>The packing hall: flour comes from the units with its additives into the flour bins, and leaves them over three lines and the bulk spout.</summary>
-internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additives additives, Warehouse warehouse)
+internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additives additives, Warehouse warehouse, Rework rework)
 {
     private static readonly Duration EachByItself = Duration.Zero, Counted = Duration.FromMinutes(20), Spout = Duration.FromMinutes(20);
     private static readonly Instant SuspectFrom = MillCalendar.At(new LocalDate(2025, 9, 18), 10), SuspectUntil = MillCalendar.At(new LocalDate(2025, 9, 21), 6);
@@ -19,6 +19,7 @@ internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additi
         var bin = $"F-{flour}";
         made += Add(flour, bin, made, from, until);
         stock.Add(bin, made);
+        stock.Add(bin, MillCalendar.SurveyWeek(MillCalendar.MillingDay(from)) ? 0 : rework.Feed(mill, flour, bin, from));
         var survey = unit == 'A' && MillCalendar.SurveyWeek(MillCalendar.MillingDay(from));
         var hour = MillCalendar.Wall(from).Hour;
         var share = survey ? 1 : flour switch { Flour.WB => 0.64, Flour.HG => 0.62, Flour.PA => 0.50, _ => 1 };

@@ -102,7 +102,7 @@ internal sealed class Receiving
         string[] bins = district.Name switch
         {
             "Northledge" when district.Class == "HWW" => ["B13"],
-            "Northledge" => day.Day < 12 ? ["B01", "B02", "B04"] : ["B01", "B02", "B15", "B03", "B04"],
+            "Northledge" => day.Day < 12 ? ["B01", "B02", "B04"] : ["B01", "B02", "B03", "B15", "B04"],
             "Scarrow Rim" => ["B06", "B05"],
             "Lowmere" => ["B18", "B07"],
             "Talvin Bank" => ["B08", "B09"],

@@ -31,6 +31,17 @@ internal sealed class Warehouse(ulong seed)
     /// <summary>Pallets that stand in the warehouse and can still be put on hold.</summary>
     public IEnumerable<StandingPallet> Standing => standing.Values.SelectMany(s => s).Concat(slow.Select(s => s.Pallet));
 
+    /// <summary>Takes pallets out that will not be sold.</summary>
+    public void Remove(IReadOnlyCollection<StandingPallet> pallets)
+    {
+        foreach (var list in standing.Values)
+        {
+            list.RemoveAll(pallets.Contains);
+        }
+
+        slow.RemoveAll(s => pallets.Contains(s.Pallet));
+    }
+
     public string NewLoad(Desk desk, string what, Instant at)
     {
         var day = MillCalendar.Wall(at).Date;
@@ -89,7 +100,8 @@ internal sealed class Warehouse(ulong seed)
         while (true)
         {
             var load = pallets.Where(p => !leaving.Contains(p) && p.At < at - Duration.FromHours(24) && (p.NotBefore is not { } free || free < at)).Take(PalletsPerTruck).ToList();
-            if (load.Count == 0 || (load.Count < PalletsPerTruck && load[0].At > at - Duration.FromDays(6)) || pallets.Count - leaving.Count - load.Count < keep)
+            var isDue = load.Count > 0 && load[0].At < at - Duration.FromDays(7);
+            if (load.Count == 0 || (!isDue && (load.Count < PalletsPerTruck || pallets.Count - leaving.Count - load.Count < keep)))
             {
                 break;
             }

@@ -24,6 +24,7 @@ internal sealed class Year
     private readonly FlourStock flours = new();
     private readonly Corrections corrections = new();
     private readonly Holds holds;
+    private readonly Rework rework;
 
     public Year(ulong seed)
     {
@@ -35,9 +36,10 @@ internal sealed class Year
         var mixes = new MixDesk(plan, larder);
         units = [.. "AB".Select(u => (u, new UnitRun(u, seed, mixes, flours, Truth)))];
         warehouse = new Warehouse(seed);
-        packing = new PackingHall(mill, hall, flours, new Additives(), warehouse);
+        rework = new Rework(ramp);
+        packing = new PackingHall(mill, hall, flours, new Additives(), warehouse, rework);
         bench = new LabBench(seed);
-        holds = new Holds(seed);
+        holds = new Holds(seed, rework);
     }
 
     public Truth Truth { get; } = new();
@@ -82,6 +84,7 @@ internal sealed class Year
         buying.Day(day, scale, larder);
         warehouse.TakeIn();
         holds.Day(lab, warehouse, day);
+        rework.Day(day);
         warehouse.Dispatch(ramp, day);
         foreach (var (from, until) in slots)
         {
