@@ -9,7 +9,7 @@ internal static class Extraction
     private const double Damped = 1.04;
 
     // The survey week's shares are those of the stream survey of 16 September, of the wheat at the gates: patent 69.0 %, first clear 4.6 %, second clear 4.1 %.
-    public static IReadOnlyList<(string To, double Share)> Of(Flour flour, bool survey, Dice dice)
+    public static IReadOnlyList<(string To, double Share)> Of(char unit, Flour flour, bool survey, Dice dice)
     {
         var swing = survey || flour == Flour.WW ? 0 : dice.Normal(0, 0.004);
         var (patent, first, second, bran, germ) = flour switch
@@ -24,7 +24,7 @@ internal static class Extraction
         patent += swing;
         return
         [
-            ($"F-{flour}", patent / Damped), ("F-C1", first / Damped), ("F-C2", second / Damped), ("Y-BR", bran / Damped), ("Y-GM", germ / Damped), ("LOSS", loss),
+            ($"FM{unit}", patent / Damped), ("F-C1", first / Damped), ("F-C2", second / Damped), ("Y-BR", bran / Damped), ("Y-GM", germ / Damped), ("LOSS", loss),
             ("Y-WF", Math.Max(0, 1 - loss - ((patent + first + second + bran + germ) / Damped))),
         ];
     }

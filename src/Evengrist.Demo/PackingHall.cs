@@ -17,7 +17,7 @@ internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additi
     public void Pack(char unit, Flour flour, long made, Instant from, Instant until, bool last)
     {
         var bin = $"F-{flour}";
-        made += Add(flour, bin, made, from, until);
+        made += Add($"FM{unit}", flour, bin, made, from, until);
         stock.Add(bin, made);
         stock.Add(bin, MillCalendar.SurveyWeek(MillCalendar.MillingDay(from)) ? 0 : rework.Feed(mill, flour, bin, from));
         var survey = unit == 'A' && MillCalendar.SurveyWeek(MillCalendar.MillingDay(from));
@@ -67,25 +67,30 @@ internal sealed class PackingHall(Desk mill, Desk hall, FlourStock stock, Additi
         }
     }
 
-    // Malt and the rest fall into the flour on its way to the bin, as long as the feeder has any.
-    private long Add(Flour flour, string bin, long made, Instant from, Instant until)
+    // Malt and the rest fall into the flour in the mixer before its bin, as long as the feeder has any.
+    private long Add(string mixer, Flour flour, string bin, long made, Instant from, Instant until)
     {
-        long added = 0;
-        foreach (var (kind, part) in Additives.For(flour))
+        Instant[] edges = flour == Flour.WB && from < NoMaltFrom && until > NoMaltUntil ? [from, NoMaltFrom, NoMaltUntil, until] : [from, until];
+        var (added, passed) = (0L, 0L);
+        for (var i = 1; i < edges.Length; i++)
         {
-            var lot = additives.Lot(mill, kind, from);
-            var all = (long)(made * part);
-            if (kind == "MALT" && from < NoMaltFrom && until > NoMaltUntil)
+            var (begin, end) = (edges[i - 1], edges[i]);
+            var flows = (long)(made * ((end - from) / (until - from))) - passed;
+            passed += flows;
+            foreach (var (kind, part) in Additives.For(flour))
             {
-                var (before, after) = ((NoMaltFrom - from) / (until - from), (until - NoMaltUntil) / (until - from));
-                mill.Move(lot, bin, (long)(all * before), from, NoMaltFrom);
-                mill.Move(lot, bin, (long)(all * after), NoMaltUntil, until);
-                added += (long)(all * before) + (long)(all * after);
-                continue;
+                if (kind == "MALT" && begin == NoMaltFrom)
+                {
+                    continue;
+                }
+
+                var grams = (long)(made * part * ((end - begin) / (until - from)));
+                mill.Move(additives.Lot(mill, kind, from), mixer, grams, begin, end);
+                added += grams;
+                flows += grams;
             }
 
-            mill.Move(lot, bin, all, from, until);
-            added += all;
+            mill.Move(mixer, bin, flows, begin, end);
         }
 
         return added;

@@ -96,11 +96,16 @@ internal static class Plant
             office.Connect(code == "Y-SC" ? "CLB" : "UB", code);
         }
 
-        foreach (var (unit, flours) in new[] { ("UA", "WB AP C1 C2"), ("UB", "HG PA WW C1 C2") })
+        foreach (var (unit, flours) in new[] { ('A', "WB AP"), ('B', "HG PA WW") })
         {
+            // A blending place behind the rolls; of the kinds of place a mill unit is the one that lies there and blends at once.
+            office.Open($"FM{unit}", PlaceKind.MillUnit, $"flour mixer of unit {unit}, with feeders");
+            office.Connect($"U{unit}", $"FM{unit}");
+            office.Connect($"U{unit}", "F-C1");
+            office.Connect($"U{unit}", "F-C2");
             foreach (var flour in flours.Split(' '))
             {
-                office.Connect(unit, $"F-{flour}");
+                office.Connect($"FM{unit}", $"F-{flour}");
             }
         }
     }

@@ -69,7 +69,7 @@ internal sealed class UnitRun(char unit, ulong seed, MixDesk mixes, FlourStock s
         desk.Move($"T{unit}", $"U{unit}", total, from, until);
         var milled = Rest(total, protein);
         var flour = MillCalendar.Campaign(unit, MillCalendar.MillingDay(from));
-        var parts = Extraction.Of(flour, survey, dice);
+        var parts = Extraction.Of(unit, flour, survey, dice);
         var grams = Mass.FromGrams(total).Split([.. parts.Select(p => p.Share)]);
         for (var i = 0; i < parts.Count; i++)
         {

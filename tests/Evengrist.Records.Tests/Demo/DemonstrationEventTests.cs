@@ -38,8 +38,8 @@ public sealed class DemonstrationEventTests(DemonstrationYear year)
     {
         var (from, until) = (MillCalendar.At(new LocalDate(2025, 12, 2), 14, 10), MillCalendar.At(new LocalDate(2025, 12, 2), 14, 35));
         var book = year.Book;
-        var bin = book.Named("F-WB").Id;
-        var flows = book.MovementsOf(bin).Select(i => book.Movements[i]).Where(m => m.To == bin && m.At < until && m.Until > from).ToArray();
+        var mixer = book.Named("FMA").Id;
+        var flows = book.MovementsOf(mixer).Select(i => book.Movements[i]).Where(m => m.To == mixer && m.At < until && m.Until > from).ToArray();
         Assert.DoesNotContain(flows, m => book[m.From].Material == "malted barley flour");
         var patent = Assert.Single(flows, m => book[m.From].Code == "UA");
         // Acceptance A19 gives 5.03 t at 12.075 t/h; the unit made a little less that day.
