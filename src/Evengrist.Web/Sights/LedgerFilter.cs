@@ -2,7 +2,6 @@ using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Records.Browsing;
 using Evengrist.Web.Visiting;
-using NodaTime;
 
 namespace Evengrist.Web.Sights;
 
@@ -30,7 +29,7 @@ public sealed record LedgerFilter(string? Place, string? Sort, string? By, strin
     public FactFilter ToQuestion(Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return ToQuestion(PageSize) with { From = visit.Read(From), Until = visit.IsNewest ? null : visit.AsOf + Duration.FromTicks(1) };
+        return ToQuestion(PageSize) with { From = visit.Read(From), Until = visit.IsNewest ? null : Micros.ToInstant(visit.AsOf.ToMicros() + 1) };
     }
 
     /// <summary>The address of the page of facts before a number; of the newest where it is null.</summary>

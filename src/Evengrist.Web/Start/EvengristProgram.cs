@@ -23,6 +23,11 @@ public static class EvengristProgram
             await errors.WriteLineAsync(refusal.Message);
             return 2;
         }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            await errors.WriteLineAsync($"The data folder cannot be used: {trouble.Message} Give another with --data PATH.");
+            return 2;
+        }
 
         await using (app)
         {

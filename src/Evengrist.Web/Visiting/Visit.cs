@@ -1,13 +1,15 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Web.Start;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Evengrist.Web.Visiting;
 
 /// <summary>One request seen as a visit: who, in which look and units, and which moment is looked at.</summary>
-public sealed class Visit(IHttpContextAccessor accessor, MillDoor door, IClock clock)
+public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, IClock clock)
 {
     private Instant? asOf;
     private MillSettings? settings;
@@ -71,6 +73,10 @@ public sealed class Visit(IHttpContextAccessor accessor, MillDoor door, IClock c
         return local.ToString(local.Date == looked.Date ? "HH:mm" : local.Year == looked.Year ? "d MMM HH:mm" : "d MMM uuuu HH:mm", CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A sentence of the ledger's with its moments on the mill's clock.</summary>
+    public string InMillTime(string sentence) => Moments().Replace(sentence, found =>
+        InstantPattern.ExtendedIso.Parse(found.Value) is { Success: true, Value: var moment } ? Say(moment) : found.Value);
+
     /// <summary>A moment as a date and time field takes it.</summary>
     public string Field(Instant moment) => Choices.Moment.Format(moment.InZone(Zone).LocalDateTime);
 
@@ -95,4 +101,7 @@ public sealed class Visit(IHttpContextAccessor accessor, MillDoor door, IClock c
 
         return text == Choices.Newest ? Newest : Read(text);
     }
+
+    [GeneratedRegex(@"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?Z")]
+    private static partial Regex Moments();
 }

@@ -45,6 +45,17 @@ public sealed class StartTests
     }
 
     [Fact]
+    public async Task Run_WithAFileForADataFolder_EndsWithStatusTwoAndAMessage()
+    {
+        using var output = new StringWriter();
+        using var errors = new StringWriter();
+        var file = Path.GetTempFileName();
+        Assert.Equal(2, await EvengristProgram.RunAsync(["--data", file], output, errors));
+        Assert.Contains("--data PATH", errors.ToString(), StringComparison.Ordinal);
+        File.Delete(file);
+    }
+
+    [Fact]
     public async Task Starting_WhileTheMillIsBeingOpened_PagesWaitAndTheApiSaysAskAgain()
     {
         var folder = Directory.CreateTempSubdirectory("evengrist-start-");
