@@ -1,5 +1,6 @@
 using System.Globalization;
 using Evengrist.Demo;
+using Evengrist.Ledger;
 using Evengrist.Records;
 using NodaTime;
 
@@ -42,10 +43,12 @@ public static class MillOpener
             DemonstrationMill.Load(mill, progress => tell(new Opening(
                 $"Laying out the demonstration: {progress.Day.ToString("d MMMM uuuu", CultureInfo.InvariantCulture)}, {progress.Facts.ToString("N0", CultureInfo.InvariantCulture)} facts recorded.", progress.Share)));
         }
-        catch
+        catch (Exception trouble)
         {
             mill.Dispose();
-            throw;
+            throw trouble is LedgerRefusal or InvalidOperationException
+                ? new MillCannotOpen($"The demonstration could not be laid out over what is there: {trouble.Message} Start once with --reset-demo to lay it out anew, or with --empty for a mill of your own.", trouble)
+                : new MillCannotOpen(trouble.Message, trouble);
         }
     }
 
