@@ -1,0 +1,82 @@
+using Evengrist.Intake;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Records;
+using NodaTime;
+
+namespace Evengrist.Web.Sights.Trucks;
+
+/// <summary>Looks at trucks at one moment.</summary>
+public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettings settings)
+{
+    /// <summary>The milling day of a moment.</summary>
+    public LocalDate DayOf(Instant moment) => MillingDay.Of(moment, settings.Zone, settings.DayStart);
+
+    /// <summary>Trucks that had come by the moment looked at, with when, oldest first.</summary>
+    public IReadOnlyList<(Place Truck, Instant At)> Come() =>
+        [.. book.OfKind(PlaceKind.Truck).Select(t => (t, At: Arrived(t))).Where(t => t.At <= at).Select(t => (t.t, t.At!.Value)).OrderBy(t => t.Value).ThenBy(t => t.t.Code, StringComparer.Ordinal)];
+
+    /// <summary>One truck; null where it had not come by then.</summary>
+    public TruckSight? Look(Place truck) => Arrived(truck) is { } came && came <= at ? Look(truck, came) : null;
+
+    /// <summary>One truck that came at a moment.</summary>
+    public TruckSight Look(Place truck, Instant came)
+    {
+        var readings = book.ReadingsOn(truck.Id).Where(r => r.At <= at).GroupBy(r => r.What).Select(g => g.Last()).OrderBy(r => r.What).ToArray();
+        var way = Way(truck);
+        var loaded = way.Where(m => m.To.Id == truck.Id).ToArray();
+        var happened = book.HappeningsOn(truck.Id).Where(h => h.At <= at).ToArray();
+        var contract = happened.LastOrDefault(h => h.Kind == HappeningKind.Contract);
+        var named = contract is null ? null : terms.Find(contract.Text);
+        var weighing = WeighingOf(readings);
+        return new TruckSight(truck, came, weighing?.Net ?? Mass.FromGrams(loaded.Sum(m => m.Mass.Grams)))
+        {
+            Source = loaded.FirstOrDefault()?.From,
+            Bin = way.LastOrDefault(m => m.To.Kind is PlaceKind.Bin or PlaceKind.FlourBin)?.To,
+            Way = way,
+            Readings = readings,
+            Contract = contract,
+            Terms = named,
+            Outcome = named is null ? null : Settle(weighing, readings, named, came),
+            Hold = book.HoldOn(truck.Id, at),
+            Notes = [.. happened.Where(h => h.Kind == HappeningKind.Note)],
+        };
+    }
+
+    /// <summary>When a truck was weighed full; else when it was loaded, else nothing.</summary>
+    private Instant? Arrived(Place truck) =>
+        book.ReadingsOn(truck.Id).FirstOrDefault(r => r.What == Property.GrossWeight)?.At
+        ?? book.MovementsOf(truck.Id).Select(i => (Instant?)book.Movements[i].At).FirstOrDefault();
+
+    private SettlementOutcome Settle(Weighing? weighing, Reading[] readings, ContractTerms named, Instant came) => weighing is null
+        ? new NotSettled(["Gross and tare are not both recorded: weigh the truck full and empty."])
+        : SettlementModel.Settle(new Delivery(weighing, DayOf(came), [.. readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of)]), named);
+
+    private static Weighing? WeighingOf(Reading[] readings)
+    {
+        var (gross, tare) = (Array.Find(readings, r => r.What == Property.GrossWeight), Array.Find(readings, r => r.What == Property.TareWeight));
+        return gross is null || tare is null || Weighing.Fault(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value)) is not null
+            ? null
+            : Weighing.Of(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value));
+    }
+
+    // A pit and a leg hold nothing, so a load goes on through them in the same grams at the same time.
+    private List<MovementLine> Way(Place truck)
+    {
+        var way = new List<MovementLine>();
+        foreach (var movement in book.MovementsOf(truck.Id).Select(i => book.Movements[i]).Where(m => m.At <= at).OrderBy(m => m.At).ThenBy(m => m.Id))
+        {
+            Movement? next = movement;
+            for (var steps = 0; next is { } step && steps < 6; steps++)
+            {
+                way.Add(MovementLine.Of(book, step));
+                next = step.To != truck.Id && book[step.To].Kind is PlaceKind.Pit or PlaceKind.Leg ? Onward(step) : null;
+            }
+        }
+
+        return way;
+    }
+
+    private Movement? Onward(Movement step) => book.MovementsOf(step.To).Select(i => book.Movements[i])
+        .Where(m => m.From == step.To && m.At == step.At && m.Until == step.Until && m.Mass == step.Mass).Select(m => (Movement?)m).FirstOrDefault();
+}
