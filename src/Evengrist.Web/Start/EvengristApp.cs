@@ -2,6 +2,7 @@ using Evengrist.Records;
 using Evengrist.Web.Api;
 using Evengrist.Web.Face;
 using Evengrist.Web.Security;
+using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Sights;
 using Evengrist.Web.Visiting;
 using Microsoft.AspNetCore.DataProtection;
@@ -80,6 +81,7 @@ public static class EvengristApp
         app.MapChoices();
         app.MapBinsApi();
         app.MapLedgerApi();
+        app.MapTraceFiles();
         app.MapRazorComponents<App>();
     }
 }

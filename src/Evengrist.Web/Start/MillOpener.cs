@@ -2,6 +2,7 @@ using System.Globalization;
 using Evengrist.Demo;
 using Evengrist.Ledger;
 using Evengrist.Records;
+using Evengrist.Web.Sights.Trucks;
 using NodaTime;
 
 namespace Evengrist.Web.Start;
@@ -33,6 +34,7 @@ public static class MillOpener
             File.WriteAllText(laid, "The demonstration's year is whole. Without this file it is gone through again at the next start, and what is missing is added.\n");
         }
 
+        ExampleContract.KeepWhereNoneIs(mill);
         return mill;
     }
 

@@ -1,0 +1,58 @@
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Tracing;
+using NodaTime;
+
+namespace Evengrist.Web.Sights.Traces;
+
+/// <summary>Where whole packages are: made = stock + shipped + used.</summary>
+/// <param name="Packages">How many.</param>
+/// <param name="Made">All that was packed in them (A).</param>
+/// <param name="Stock">Still in stock (B).</param>
+/// <param name="Held">Of the stock, what is on hold.</param>
+/// <param name="Shipped">With customers (C).</param>
+/// <param name="Used">Fed back, sampled, wasted (D).</param>
+public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass Held, Mass Shipped, Mass Used)
+{
+    /// <summary>The formula and where it stands.</summary>
+    public const string Formula = "E = 100·(B + C + D)/A, A made, B in stock, C shipped, D used or wasted";
+
+    /// <summary>Source of the formula.</summary>
+    public const string Source = "food safety recall plan checklist, content.ces.ncsu.edu";
+
+    /// <summary>Accounted for, per cent; null where nothing was made.</summary>
+    public decimal? EffectivenessPercent => Made == Mass.Zero ? null : 100m * (Stock + Shipped + Used).Grams / Made.Grams;
+
+    /// <summary>The balance of some packages at a moment.</summary>
+    public static PackageBalance Of(Book book, IEnumerable<Reached> packages, Instant asOf)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(packages);
+        var count = 0;
+        var (made, stock, held, shipped, used) = (Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero);
+        foreach (var package in packages)
+        {
+            count++;
+            var lies = book.StockOf(package.Place.Id, asOf);
+            stock += lies;
+            held += package.Hold is null ? Mass.Zero : lies;
+            foreach (var movement in book.MovementsOf(package.Place.Id).Select(i => book.Movements[i]).Where(m => m.At <= asOf))
+            {
+                if (movement.To == package.Place.Id)
+                {
+                    made += movement.Mass;
+                }
+                else if (book[movement.To].Kind == PlaceKind.Customer)
+                {
+                    shipped += movement.Mass;
+                }
+                else
+                {
+                    used += movement.Mass;
+                }
+            }
+        }
+
+        return new PackageBalance(count, made, stock, held, shipped, used);
+    }
+}

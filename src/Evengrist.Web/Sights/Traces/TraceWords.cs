@@ -1,0 +1,48 @@
+using System.Globalization;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Tracing;
+
+namespace Evengrist.Web.Sights.Traces;
+
+/// <summary>Numbers and words of a trace as pages and prints show them.</summary>
+public static class TraceWords
+{
+    /// <summary>Grams as kilograms or pounds with one decimal; nothing at all is a dash.</summary>
+    public static string Kilograms(double grams, UnitSystem units, int decimals = 1) =>
+        grams <= 0 ? "–" : Shown.Number((decimal)Math.Round(grams) / 1000m, "kg", decimals, units).Value;
+
+    /// <summary>The unit of <see cref="Kilograms"/>.</summary>
+    public static string Unit(UnitSystem units) => units == UnitSystem.Si ? "kg" : "lb";
+
+    /// <summary>Grams as tonnes (or short tons) with two decimals and the unit.</summary>
+    public static string Tonnes(double grams, UnitSystem units) => Shown.Number((decimal)Math.Round(grams) / 1_000_000m, "t", 2, units).ToString();
+
+    /// <summary>A fraction as per cent.</summary>
+    public static string Percent(double fraction, int decimals = 1) => fraction <= 0 ? "–" : (100 * fraction).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    /// <summary>A belief in per cent of all beliefs.</summary>
+    public static string Weight(Belief belief, IReadOnlyList<Belief> all)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        return (100 * belief.Weight / all.Sum(b => b.Weight)).ToString("0.#", CultureInfo.InvariantCulture) + " %";
+    }
+
+    /// <summary>A number with an invariant decimal point, for drawings.</summary>
+    public static string N(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+
+    /// <summary>Farm and district of a root, or that they are unknown.</summary>
+    public static string Origin(Root root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        return root.Origin.Kind switch
+        {
+            PlaceKind.Elevator => "field unknown",
+            PlaceKind.Opening => "stock when the ledger began; origin unknown",
+            PlaceKind.Gain => "found at a count; origin unknown",
+            PlaceKind.Water => "water",
+            PlaceKind.AdditiveLot => root.Origin.Name.Length > 0 ? root.Origin.Name : "additive",
+            _ => root.Origin.Of,
+        };
+    }
+}
