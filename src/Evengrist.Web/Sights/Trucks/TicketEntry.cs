@@ -109,13 +109,13 @@ public sealed class TicketEntry
             return;
         }
 
-        if (Weighing.Fault(full, empty) is { } fault)
-        {
-            Typed.Fault(full < Quantities.Mass.Zero || tare <= gross ? "Gross" : "Tare", fault);
-        }
-        else if (full.Kilograms < LightestTruck)
+        if (full > Quantities.Mass.Zero && full.Kilograms < LightestTruck)
         {
             Typed.Fault("Gross", $"A truck of {full} cannot be. Were tonnes typed where kilograms are asked for?");
+        }
+        else if (Weighing.Fault(full, empty) is { } fault)
+        {
+            Typed.Fault(full < Quantities.Mass.Zero || tare <= gross ? "Gross" : "Tare", fault);
         }
         else if (full == empty)
         {

@@ -73,8 +73,7 @@ public sealed class NewTicketTests(WebSite site)
         var html = await answer.Content.ReadAsStringAsync();
         Assert.Contains(says, Tickets.Plain(html), StringComparison.Ordinal);
         Assert.Contains("Not recorded; what you typed is still here.", html, StringComparison.Ordinal);
-        Assert.Contains("value=\"12120\"", field == "T.Tare" ? "value=\"12120\"" : html, StringComparison.Ordinal);
-        Assert.Contains($"value=\"{WebUtility.HtmlEncode(value)}\"", html.Replace("&#x2B;", "+", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.All(form.Where(f => f.Value.Length > 0 && f.Key is not ("_handler" or "T.Act")), typed => Assert.Contains($"value=\"{typed.Value}\"", html, StringComparison.Ordinal));
         Assert.Equal(before, site.Mill.Ask(view => view.Book.Last));
     }
 

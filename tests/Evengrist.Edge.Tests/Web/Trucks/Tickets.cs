@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text.RegularExpressions;
 using Evengrist.Ledger;
+using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Web.Sights.Trucks;
 
@@ -21,12 +22,13 @@ internal static class Tickets
     {
         ["_handler"] = "ticket", ["T.Act"] = "record", ["T.Ticket"] = ticket, ["T.At"] = "2025-09-14T09:00", ["T.Plate"] = "trailer 7", ["T.Source"] = "DS-2", ["T.Class"] = "HW",
         ["T.Contract"] = ExampleContract.Terms.Title, ["T.Gross"] = "38460", ["T.Tare"] = "12120", ["T.Moisture"] = "14.2", ["T.Dockage"] = "1.2", ["T.Protein"] = "13.1", ["T.ProteinBasis"] = "12mb",
-        ["T.TestWeight"] = "60.0", ["T.TestWeightUnit"] = "lb/bu", ["T.Bin"] = "B01", ["T.Way"] = "PIT1 | LEG1", ["T.Method"] = "NIR", ["T.Instrument"] = "NIR-1",
+        ["T.TestWeight"] = "60.0", ["T.TestWeightUnit"] = "lb/bu", ["T.Bin"] = "B90", ["T.Way"] = "PIT1 | LEG1", ["T.Method"] = "NIR", ["T.Instrument"] = "NIR-1",
     };
 
     public static async Task<HttpClient> NamedAsync(WebSite site)
     {
         ExampleContract.KeepWhereNoneIs(site.Mill);
+        site.Mill.Record([new OpenPlace("B90", "B90", PlaceKind.Bin, "large", "HW") { Capacity = Mass.FromTonnes(5000m) }, new Connect("LEG1>B90", "LEG1", "B90")], "Ada Miller", "test");
         var client = site.Client();
         using var named = await WebSite.PostAsync(client, "/who", "/choose", [new("name", "Ada Miller")]);
         return client;
