@@ -81,6 +81,8 @@ public static class EvengristApp
         app.MapChoices();
         app.MapBinsApi();
         app.MapLedgerApi();
+        app.MapIntakeApi();
+        app.MapTracingApi();
         app.MapTraceFiles();
         app.MapRazorComponents<App>();
     }

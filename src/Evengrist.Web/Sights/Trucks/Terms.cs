@@ -30,14 +30,14 @@ public sealed partial class Terms
         return new Terms(mill.Contracts.All());
     }
 
-    /// <summary>The terms that a ticket names (<c>CODE v1</c>, or a code alone for its newest version); null where there are none.</summary>
+    /// <summary>The terms that a ticket names (<c>CODE v1</c>, <c>CODE 1</c>, or a code alone for its newest version); null where there are none.</summary>
     public ContractTerms? Find(string? named)
     {
         var text = (named ?? "").Trim();
-        var title = Title().Match(text) is { Success: true } match ? match.Value : text;
+        var title = Title().Match(text) is { Success: true } match ? $"{match.Groups["code"].Value} v{match.Groups["version"].Value}" : text;
         return byTitle.GetValueOrDefault(title) ?? All.FirstOrDefault(t => t.Code.Equals(title, StringComparison.OrdinalIgnoreCase));
     }
 
-    [GeneratedRegex(@"^\S+ v\d+", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<code>\S+) v?(?<version>\d+)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Title();
 }

@@ -18,9 +18,6 @@ public sealed class TicketForm
     /// <summary>Code of the field or elevator.</summary>
     public string? Source { get; set; }
 
-    /// <summary>Grower or haulier, in words.</summary>
-    public string? Grower { get; set; }
-
     /// <summary>Wheat class.</summary>
     public string? Class { get; set; }
 
