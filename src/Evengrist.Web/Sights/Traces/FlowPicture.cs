@@ -15,20 +15,21 @@ public sealed record FlowPicture(IReadOnlyList<FlowNode> Nodes, IReadOnlyList<Fl
     /// <summary>Width of a box.</summary>
     public const double Box = 10;
 
-    private const double ColumnWidth = 168, Top = 34, Tallest = 250, LeastStep = 32, Gap = 8;
+    private const double Widest = 250, Narrowest = 150, Whole = 1180, Top = 34, Tallest = 250, LeastStep = 32, Gap = 8;
 
     /// <summary>Lays the flow out.</summary>
     public static FlowPicture Of(IReadOnlyList<Link> links)
     {
         var (flows, back) = FlowGraph.Gather(links);
         var columns = flows.Keys.SelectMany(k => new[] { k.From.Item1, k.To.Item1 }).Distinct().Order().ToList();
-        var nodes = Place(flows, columns);
-        var heads = columns.Select((c, i) => (i * ColumnWidth, FlowGraph.Columns[c])).ToArray();
+        var width = Math.Clamp(Whole / Math.Max(1, columns.Count), Narrowest, Widest);
+        var nodes = Place(flows, columns, width);
+        var heads = columns.Select((c, i) => (i * width, FlowGraph.Columns[c])).ToArray();
         var height = nodes.Values.Select(n => n.Y + Math.Max(n.Height, 26)).DefaultIfEmpty(Top).Max() + 10;
-        return new FlowPicture([.. nodes.Values], [.. Drawn(flows, nodes)], heads, Math.Max(1, columns.Count) * ColumnWidth, height, back);
+        return new FlowPicture([.. nodes.Values], [.. Drawn(flows, nodes)], heads, Math.Max(1, columns.Count) * width, height, back);
     }
 
-    private static Dictionary<(int, string), FlowNode> Place(Dictionary<((int, string) From, (int, string) To), double> flows, List<int> columns)
+    private static Dictionary<(int, string), FlowNode> Place(Dictionary<((int, string) From, (int, string) To), double> flows, List<int> columns, double width)
     {
         var into = flows.GroupBy(f => f.Key.To).ToDictionary(g => g.Key, g => g.Sum(f => f.Value));
         var outOf = flows.GroupBy(f => f.Key.From).ToDictionary(g => g.Key, g => g.Sum(f => f.Value));
@@ -41,7 +42,7 @@ public sealed record FlowPicture(IReadOnlyList<FlowNode> Nodes, IReadOnlyList<Fl
             foreach (var (key, grams) in column.OrderByDescending(s => s.Value).ThenBy(s => s.Key.Item2, StringComparer.Ordinal))
             {
                 var height = Math.Max(1.5, grams * scale);
-                nodes.Add(key, new FlowNode(column.Key, key.Item2, grams) { X = columns.IndexOf(column.Key) * ColumnWidth, Y = y, Height = height });
+                nodes.Add(key, new FlowNode(column.Key, key.Item2, grams) { X = columns.IndexOf(column.Key) * width, Y = y, Height = height });
                 y += Math.Max(height + Gap, LeastStep);
             }
         }

@@ -21,6 +21,9 @@ public static class TraceWords
     /// <summary>A fraction as per cent.</summary>
     public static string Percent(double fraction, int decimals = 1) => fraction <= 0 ? "–" : (100 * fraction).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
+    /// <summary><c>1 package</c>, <c>12 packages</c>.</summary>
+    public static string Packages(int count) => string.Create(CultureInfo.InvariantCulture, $"{count:N0} {(count == 1 ? "package" : "packages")}");
+
     /// <summary>A belief in per cent of all beliefs.</summary>
     public static string Weight(Belief belief, IReadOnlyList<Belief> all)
     {

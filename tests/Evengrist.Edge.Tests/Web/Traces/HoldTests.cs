@@ -16,7 +16,7 @@ public sealed class HoldTests(WebSite site) : IClassFixture<WebSite>
         using var client = await Tickets.NamedAsync(site);
         var gone = await Tickets.TextAsync(client, "/tracing/hold?code=25-0709-001&asof=2025-12-01T00:00");
         Assert.Contains("Still here: 0", gone, StringComparison.Ordinal);
-        Assert.Contains("ORLAWICK : 1 packages", gone, StringComparison.Ordinal);
+        Assert.Contains("ORLAWICK : 1 package,", gone, StringComparison.Ordinal);
 
         Assert.Contains("Still here: 1", await Tickets.TextAsync(client, Page), StringComparison.Ordinal);
         using var answer = await WebSite.PostAsync(client, Page, Page, [new("_handler", "hold"), new("H.Reason", "Treated seed."), new("H.At", "2025-09-16T00:00")]);

@@ -14,7 +14,7 @@ public sealed class NewTicketTests(WebSite site)
     {
         using var client = await Tickets.NamedAsync(site);
         using var answer = await Tickets.SendAsync(client, Tickets.Worked("25-0914-001"));
-        Assert.Equal("/intake/25-0914-001?done=true", answer.Headers.Location?.ToString());
+        Assert.EndsWith("/intake/25-0914-001?done=true", answer.Headers.Location?.ToString(), StringComparison.Ordinal);
 
         var page = await Tickets.TextAsync(client, "/intake/25-0914-001");
         Assert.All(["26,340", "26,023.9", "25,813.3", "948.48", "0.64", "6.84", "6,487.58 USD"], figure => Assert.Contains(figure, page, StringComparison.Ordinal));
@@ -32,7 +32,7 @@ public sealed class NewTicketTests(WebSite site)
 
         var before = site.Mill.ReadingOf("25-0914-002", Property.Protein)!;
         using var us = await WebSite.PostAsync(client, "/intake/25-0914-002", "/choose", [new("units", "us"), new("back", "/intake/25-0914-002")]);
-        Assert.Contains("84,789 lb", await Tickets.TextAsync(client, "/intake/25-0914-002"), StringComparison.Ordinal);
+        Assert.Contains("84,790 lb", await Tickets.TextAsync(client, "/intake/25-0914-002"), StringComparison.Ordinal);
         using var si = await WebSite.PostAsync(client, "/intake/25-0914-002", "/choose", [new("units", "si"), new("back", "/intake/25-0914-002")]);
         var after = site.Mill.ReadingOf("25-0914-002", Property.Protein)!;
         Assert.Equal(decimal.GetBits(before.Value), decimal.GetBits(after.Value));
