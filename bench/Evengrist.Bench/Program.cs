@@ -1,15 +1,17 @@
 using Evengrist.Bench.Genealogy;
 using Evengrist.Bench.Records;
+using Evengrist.Bench.Year;
 
 return args switch
 {
     ["genealogy", .. var rest] => GenealogyBench.Run(rest),
     ["records"] => RecordsBench.Run(),
+    ["year"] => YearBench.Run(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year");
     return 2;
 }
