@@ -34,8 +34,8 @@ public sealed record FactSight(FactLine Line, IReadOnlyList<Place> Places, strin
             return null;
         }
 
-        var line = mill.Facts(new FactFilter { Before = new FactId(number + 1), Size = 1 }).Lines.FirstOrDefault();
-        return line?.Fact.Id.Value == number ? Of(mill, [line], units)[0] : null;
+        var found = mill.Facts(new FactFilter { Before = new FactId(number + 1), Size = 1 }).Lines;
+        return found is [var line] && line.Fact.Id.Value == number ? Of(mill, [line], units)[0] : null;
     }
 
     /// <summary>The chain of corrections this fact stands in, oldest first, itself included.</summary>

@@ -1,7 +1,6 @@
 using Evengrist.Demo;
 using Evengrist.Intake;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Records.Tests.Demo;

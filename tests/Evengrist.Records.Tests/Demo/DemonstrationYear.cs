@@ -3,7 +3,6 @@ using System.Security.Cryptography;
 using System.Text;
 using Evengrist.Demo;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Records.Tests.Demo;
