@@ -43,6 +43,7 @@ public static class BinsApi
             return Results.Problem($"\"{outflow}\" is no hypothesis. Say fifo, core or stirred.", statusCode: StatusCodes.Status400BadRequest, title: "outflow is no hypothesis");
         }
 
+        mill.Warm();
         var content = mill.Ask(view => view.Book.Find(code) is { Kind: PlaceKind.Bin } place ? ContentAnswer.Of(new BinSighting(view, at).Look(place, chosen), chosen.Code(), at) : null);
         return content is null
             ? Results.Problem($"There is no wheat bin with the code \"{code}\". /api/bins lists all bins.", statusCode: StatusCodes.Status404NotFound, title: "No such bin")

@@ -12,19 +12,12 @@ public sealed class BinSighting
     private const double ThinnestBand = 0.06;
     private readonly Book book;
     private readonly Instant at;
-    private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses;
+    private readonly MillView view;
+    private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses = [];
     private readonly Dictionary<PlaceId, LoadTest?> tests = [];
 
-    /// <summary>Asks the reckoning of every hypothesis for the moment.</summary>
-    public BinSighting(MillView view, Instant at)
-    {
-        (book, this.at) = (view.Book, at);
-        hypotheses = OutflowWords.All.ToDictionary(o => o, o =>
-        {
-            var reckoning = view.Reckoning(o);
-            return (reckoning.At(at), new MakeupModel(book, reckoning.Parcels));
-        });
-    }
+    /// <summary>A look at a moment; a hypothesis is reckoned when it is first asked for.</summary>
+    public BinSighting(MillView view, Instant at) => (this.view, book, this.at) = (view, view.Book, at);
 
     /// <summary>What is posed to be drawn where it is asked what comes out next.</summary>
     public static Mass DrawPosed { get; } = Mass.FromTonnes(25m);
@@ -55,7 +48,7 @@ public sealed class BinSighting
 
     private List<(Layer Layer, LayerSight Sight)> Layers(Place place, Outflow outflow, Mass stock)
     {
-        var (snapshot, makeup) = hypotheses[outflow];
+        var (snapshot, makeup) = Under(outflow);
         var layers = snapshot.ContentOf(place.Id).Where(l => l.Grams > 0).ToArray();
         if (layers.Length == 0 || stock <= Mass.Zero)
         {
@@ -85,7 +78,7 @@ public sealed class BinSighting
             }
 
             var band = layers[i..end];
-            var groups = OriginWords.Grouped(book, hypotheses[outflow].Makeup.Of([.. band.Select(l => l.Layer)]));
+            var groups = OriginWords.Grouped(book, Under(outflow).Makeup.Of([.. band.Select(l => l.Layer)]));
             yield return new Band(OriginWords.Leading(groups), groups, Mass.FromGrams(grams), [.. band.Select(l => l.Sight)], ProteinOf([.. band.Select(l => l.Layer)], outflow));
             i = end;
         }
@@ -101,13 +94,24 @@ public sealed class BinSighting
 
     private NextOut NextOf(Place place, Outflow outflow)
     {
-        var (snapshot, makeup) = hypotheses[outflow];
+        var (snapshot, makeup) = Under(outflow);
         var layers = snapshot.NextOut(place.Id, DrawPosed);
         var made = makeup.Of(layers);
         return new NextOut(outflow, Mass.FromGrams((long)layers.Sum(l => l.Grams)), OriginWords.Grouped(book, made), Codes(made.Loads), BlendProtein.Of(made, Test));
     }
 
-    private BlendProtein? ProteinOf(IReadOnlyList<Layer> layers, Outflow outflow) => BlendProtein.Of(hypotheses[outflow].Makeup.Of(layers), Test);
+    private BlendProtein? ProteinOf(IReadOnlyList<Layer> layers, Outflow outflow) => BlendProtein.Of(Under(outflow).Makeup.Of(layers), Test);
+
+    private (Snapshot Snapshot, MakeupModel Makeup) Under(Outflow outflow)
+    {
+        if (!hypotheses.TryGetValue(outflow, out var known))
+        {
+            var reckoning = view.Reckoning(outflow);
+            hypotheses.Add(outflow, known = (reckoning.At(at), new MakeupModel(book, reckoning.Parcels)));
+        }
+
+        return known;
+    }
 
     private LoadTest? Test(PlaceId load)
     {
