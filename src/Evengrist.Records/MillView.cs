@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Tracing;
 
 namespace Evengrist.Records;
 
@@ -14,4 +15,7 @@ public sealed class MillView
 
     /// <summary>What lies where and what came from what under a hypothesis, up to date with the book.</summary>
     public Reckoning Reckoning(Outflow outflow) => reckonings.Of(outflow);
+
+    /// <summary>What answers where something came from and what it has reached, up to date with the book.</summary>
+    public Tracer Tracer() => reckonings.Tracer();
 }

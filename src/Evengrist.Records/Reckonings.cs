@@ -1,12 +1,15 @@
 using Evengrist.Ledger;
+using Evengrist.Tracing;
 
 namespace Evengrist.Records;
 
-/// <summary>One reckoning for each hypothesis, brought up to date when it is asked for.</summary>
+/// <summary>One reckoning for each hypothesis, brought up to date when it is asked for, and the tracer over them.</summary>
 internal sealed class Reckonings(Book book)
 {
     private static readonly Outflow[] Hypotheses = Enum.GetValues<Outflow>();
     private readonly Reckoning?[] kept = new Reckoning?[Hypotheses.Length];
+    private Reckoning[] traced = [];
+    private Tracer? tracer;
 
     public Reckoning Of(Outflow outflow)
     {
@@ -18,6 +21,19 @@ internal sealed class Reckonings(Book book)
         kept[place] = null;
         reckoning.CatchUp();
         return kept[place] = reckoning;
+    }
+
+    /// <summary>The tracer over all of them, level with the book.</summary>
+    public Tracer Tracer()
+    {
+        Warm();
+        if (tracer is null || !kept.SequenceEqual(traced))
+        {
+            traced = [.. kept.OfType<Reckoning>()];
+            tracer = new Tracer(book, traced);
+        }
+
+        return tracer;
     }
 
     /// <summary>All of them at once; each only reads the book.</summary>

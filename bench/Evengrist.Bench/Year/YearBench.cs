@@ -57,15 +57,13 @@ internal static class YearBench
 
     private static void Traces(Mill mill)
     {
-        Tracer? tracer = null;
-        mill.Ask(v => tracer = new Tracer(v.Book, Enum.GetValues<Outflow>().Select(v.Reckoning)));
         ReachOutcome? reach = null;
-        Time("first trace: truck 25-0709-061 forward, three hypotheses", () => mill.Ask(_ => reach = tracer!.Reach(new TraceQuestion("25-0709-061"))));
-        Time("the same again", () => mill.Ask(_ => reach = tracer!.Reach(new TraceQuestion("25-0709-061"))));
+        Time("first trace: truck 25-0709-061 forward, three hypotheses", () => mill.Ask(v => reach = v.Tracer().Reach(new TraceQuestion("25-0709-061"))));
+        Time("the same again", () => mill.Ask(v => reach = v.Tracer().Reach(new TraceQuestion("25-0709-061"))));
         var pallet = reach!.Packages.MaxBy(p => p.Grams.Expected)!.Place.Code;
-        Time($"pallet {pallet} back, three hypotheses", () => mill.Ask(_ => tracer!.Roots(new TraceQuestion(pallet))));
+        Time($"pallet {pallet} back, three hypotheses", () => mill.Ask(v => v.Tracer().Roots(new TraceQuestion(pallet))));
         var span = new TraceQuestion("B14") { From = Instant.FromUtc(2025, 9, 17, 20, 0), Until = Instant.FromUtc(2025, 9, 18, 2, 0) };
-        Time("what left B14 in six hours, forward: the year reckoned anew three times", () => mill.Ask(_ => tracer!.Reach(span)));
+        Time("what left B14 in six hours, forward: the year reckoned anew three times", () => mill.Ask(v => v.Tracer().Reach(span)));
     }
 
     private static void Time(string what, Action act)

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using Evengrist.Cli.Said;
 using Evengrist.Demo;
-using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Records;
 using NodaTime;

@@ -56,7 +56,7 @@ internal static class TracingRoom
                 moment ??= mill.Settings.OpensAt;
                 answers = mill.Ask(view =>
                 {
-                    var tracer = Tracer.Over(view.Book);
+                    var tracer = view.Tracer();
                     return named.Select(code => answer(tracer, new TraceQuestion(code) { From = begin, Until = end, AsOf = moment, Threshold = Mass.FromKilograms(asked.GetValue(threshold)) })).ToArray();
                 });
             }

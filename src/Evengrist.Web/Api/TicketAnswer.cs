@@ -1,4 +1,3 @@
-using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Plant.Answers;
 using Evengrist.Web.Sights.Trucks;

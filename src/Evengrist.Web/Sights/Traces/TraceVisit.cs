@@ -1,4 +1,3 @@
-using Evengrist.Ledger;
 using Evengrist.Web.Visiting;
 
 namespace Evengrist.Web.Sights.Traces;

@@ -1,4 +1,3 @@
-using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
 

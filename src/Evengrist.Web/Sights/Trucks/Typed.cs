@@ -79,18 +79,17 @@ public sealed class Typed
             return (whole.Value, whole.Basis);
         }
 
-        var number = Number(field, clean, unit);
-        if (number is { } value && !Basis.TryParse(basisChosen, out var basis))
+        if (Number(field, clean, unit) is not { } value)
         {
-            Fault(field, $"{what} of {value} {unit} has no moisture basis, so nobody can tell what it means. Choose 12mb, 13.5mb, 14mb or dry: what the instrument's report says. Nothing was recorded.");
             return null;
         }
-        else if (number is { } given)
+
+        if (Basis.TryParse(basisChosen, out var basis))
         {
-            Basis.TryParse(basisChosen, out basis);
-            return (given, basis);
+            return (value, basis);
         }
 
+        Fault(field, $"{what} of {value} {unit} has no moisture basis, so nobody can tell what it means. Choose 12mb, 13.5mb, 14mb or dry: what the instrument's report says. Nothing was recorded.");
         return null;
     }
 }
