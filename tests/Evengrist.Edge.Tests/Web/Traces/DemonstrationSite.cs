@@ -1,11 +1,19 @@
 using System.Net;
 using Evengrist.Demo;
+using Evengrist.Edge.Tests.Web.Browser;
 using Evengrist.Records;
 using Evengrist.Web.Start;
 using Microsoft.AspNetCore.Builder;
 using NodaTime;
 
 namespace Evengrist.Edge.Tests.Web.Traces;
+
+/// <summary>Tests that share the year and one browser.</summary>
+[CollectionDefinition(Name)]
+public sealed class DemonstrationSiteCollection : ICollectionFixture<DemonstrationSite>, ICollectionFixture<Chromium>
+{
+    public const string Name = "demonstration site";
+}
 
 /// <summary>The web app over the demonstration mill, laid out once for the tests that need the whole year.</summary>
 public sealed class DemonstrationSite : IAsyncLifetime

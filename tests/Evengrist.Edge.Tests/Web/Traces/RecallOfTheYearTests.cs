@@ -9,7 +9,8 @@ namespace Evengrist.Edge.Tests.Web.Traces;
 
 /// <summary>The two traces of the acceptance list through the page, against the demonstration as it opens on 14 January 2026.</summary>
 /// <remarks>Expected: worked by independent scripts from the posed bin, draw and temper stage (plug flow).</remarks>
-public sealed class RecallOfTheYearTests(DemonstrationSite site) : IClassFixture<DemonstrationSite>
+[Collection(DemonstrationSiteCollection.Name)]
+public sealed class RecallOfTheYearTests(DemonstrationSite site)
 {
     [Fact]
     public async Task Reach_OfTheTreatedSeed_Finds109PalletsAnd18TonnesWithinFiveSeconds()
