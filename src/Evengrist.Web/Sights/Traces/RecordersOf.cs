@@ -7,6 +7,8 @@ namespace Evengrist.Web.Sights.Traces;
 /// <summary>Who recorded the facts on the way of a trace, while it passed.</summary>
 public static class RecordersOf
 {
+    // A flow is recorded at its beginning, which may lie before what was traced came along.
+    private static readonly NodaTime.Duration Before = NodaTime.Duration.FromHours(4);
     private const int PlacesAsked = 14, FactsAsked = 400;
 
     /// <summary>Names by place: the plant's own places first, then loads and packages.</summary>
@@ -21,7 +23,7 @@ public static class RecordersOf
     private static string Names(Mill mill, Stage stage)
     {
         var within = stage.Kind.Role() == PlaceRole.Unit ? new FactFilter { Place = stage.Name, Size = FactsAsked }
-            : new FactFilter { Place = stage.Name, From = stage.From, Until = stage.Until.Plus(NodaTime.Duration.FromSeconds(1)), Size = FactsAsked };
+            : new FactFilter { Place = stage.Name, From = stage.From - Before, Until = stage.Until.Plus(NodaTime.Duration.FromSeconds(1)), Size = FactsAsked };
         var page = mill.Facts(within);
         return string.Join(", ", page.Lines.Select(l => l.Fact.Attribution.By).Distinct().Order(StringComparer.Ordinal)) + (page.Next is null ? "" : " and perhaps others: only the newest facts were looked at");
     }

@@ -21,6 +21,19 @@ public static class TraceWords
     /// <summary>A fraction as per cent.</summary>
     public static string Percent(double fraction, int decimals = 1) => fraction <= 0 ? "–" : (100 * fraction).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
+    /// <summary>The threshold with its unit.</summary>
+    public static string Threshold(Mass threshold, UnitSystem units) =>
+        Shown.Weight(threshold, units, units == UnitSystem.Si && threshold.Grams % 1000 == 0 ? 0 : 1).ToString();
+
+    /// <summary>When the packages of a consignee left: one moment, or the first and the last.</summary>
+    public static string Left(Consignee consignee, Func<NodaTime.Instant, string> say)
+    {
+        ArgumentNullException.ThrowIfNull(consignee);
+        ArgumentNullException.ThrowIfNull(say);
+        return consignee.First is not { } first ? $"{consignee.Packages.Count(p => p.Hold is not null)} of them on hold"
+            : first == consignee.Last ? say(first) : $"{say(first)} to {say(consignee.Last!.Value)}";
+    }
+
     /// <summary><c>1 package</c>, <c>12 packages</c>.</summary>
     public static string Packages(int count) => string.Create(CultureInfo.InvariantCulture, $"{count:N0} {(count == 1 ? "package" : "packages")}");
 

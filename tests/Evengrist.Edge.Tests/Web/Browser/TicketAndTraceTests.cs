@@ -102,5 +102,6 @@ public sealed class TicketAndTraceTests(WebSite site, Chromium chromium)
         await Assertions.Expect(page.Locator("#lists")).ToContainTextAsync("Lower the threshold");
         Assert.True(await page.EvaluateAsync<bool>("window.stayed === true"));
         await Assertions.Expect(page.Locator("#kg-slider")).ToHaveValueAsync("300");
+        await Assertions.Expect(page.Locator("#packages")).ToContainTextAsync("None.");
     }
 }
