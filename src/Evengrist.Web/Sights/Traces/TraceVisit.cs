@@ -1,5 +1,4 @@
 using Evengrist.Web.Visiting;
-
 namespace Evengrist.Web.Sights.Traces;
 
 /// <summary>A trace asked by a visit: the question as typed, its answer, or what is wrong with it.</summary>
