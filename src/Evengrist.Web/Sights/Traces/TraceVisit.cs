@@ -1,4 +1,5 @@
 using Evengrist.Web.Visiting;
+
 namespace Evengrist.Web.Sights.Traces;
 
 /// <summary>A trace asked by a visit: the question as typed, its answer, or what is wrong with it.</summary>
