@@ -48,12 +48,12 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
     {
         using var client = site.Client();
         var reach = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/reach?code=25-0709-061&kg=50&fifo=1", UriKind.Relative));
-        var pallet = reach.GetProperty("packages").EnumerateArray().First().GetProperty("code").GetString();
+        var pallet = reach.GetProperty("packages").EnumerateArray().Select(p => p.GetProperty("code").GetString()!).First(c => c.StartsWith("P-WB", StringComparison.Ordinal));
         var clock = Stopwatch.StartNew();
         var page = await Tickets.TextAsync(client, $"/tracing?code={pallet}");
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(5), $"The page took {clock.Elapsed}.");
         Assert.Contains("Shares sum to 100.0 / 100.0 / 100.0", page, StringComparison.Ordinal);
-        Assert.All(["Drumsallow", "Readings on the way", "Who recorded it", "water"], word => Assert.Contains(word, page, StringComparison.Ordinal));
+        Assert.All(["Drumsallow", "Readings on the way", "Who recorded it", "water", "field unknown", "malted barley flour"], word => Assert.Contains(word, page, StringComparison.Ordinal));
     }
 
     // In the table by product: union, then plug flow.
