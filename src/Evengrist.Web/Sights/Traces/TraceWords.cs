@@ -15,8 +15,10 @@ public static class TraceWords
     /// <summary>The unit of <see cref="Kilograms"/>.</summary>
     public static string Unit(UnitSystem units) => units == UnitSystem.Si ? "kg" : "lb";
 
-    /// <summary>Grams as tonnes (or short tons) with two decimals and the unit.</summary>
-    public static string Tonnes(double grams, UnitSystem units) => Shown.Number((decimal)Math.Round(grams) / 1_000_000m, "t", 2, units).ToString();
+    /// <summary>Grams with their unit: tonnes (or short tons) with two decimals, below a tonne kilograms (or pounds) with one.</summary>
+    public static string Tonnes(double grams, UnitSystem units) => grams < 1_000_000
+        ? Shown.Number((decimal)Math.Round(grams) / 1000m, "kg", 1, units).ToString()
+        : Shown.Number((decimal)Math.Round(grams) / 1_000_000m, "t", 2, units).ToString();
 
     /// <summary>A fraction as per cent.</summary>
     public static string Percent(double fraction, int decimals = 1) => fraction <= 0 ? "–" : (100 * fraction).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
