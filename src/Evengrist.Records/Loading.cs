@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Evengrist.Ledger;
 using Evengrist.Records.Engines;
 using Evengrist.Records.Tables;
@@ -19,34 +20,49 @@ internal static class Loading
             return;
         }
 
-        Fact[] ReadOn(long after) => Read(engine, after, Math.Min(after + Span, last));
-        for (var ahead = Task.Run(() => ReadOn(book.Last.Value)); book.Last.Value < last;)
+        // Facts never change, so that a second connection may read part of a long stretch; the numbers up to the last are all committed.
+        using var aside = last - book.Last.Value > 4 * Span ? engine.Aside() : null;
+        DbConnection[] connections = aside is null ? [engine.Connection] : [engine.Connection, aside];
+        var next = book.Last.Value;
+        Task<Fact[]> ReadOn(DbConnection connection)
         {
-            // While one span of facts goes into the book the next is read already.
-            var facts = ahead.GetAwaiter().GetResult();
-            var after = facts[^1].Id.Value;
-            ahead = after < last ? Task.Run(() => ReadOn(after)) : ahead;
-            try
-            {
-                book.Append(facts, trusted: true);
-            }
-            finally
-            {
-                Task.WaitAny(ahead);
-            }
+            var (after, upto) = (next, next = Math.Min(next + Span, last));
+            return Task.Run(() => Read(connection, after, upto));
+        }
 
-            progress?.Invoke(new("Reading the facts", after, last));
+        var ahead = new Queue<(DbConnection Connection, Task<Fact[]> Facts)>(connections.Select(c => (c, ReadOn(c))));
+        try
+        {
+            while (ahead.TryDequeue(out var oldest))
+            {
+                // While one span of facts goes into the book the next are read already.
+                var facts = oldest.Facts.GetAwaiter().GetResult();
+                if (next < last)
+                {
+                    ahead.Enqueue((oldest.Connection, ReadOn(oldest.Connection)));
+                }
+
+                book.Append(facts, trusted: true);
+                progress?.Invoke(new("Reading the facts", book.Last.Value, last));
+            }
+        }
+        finally
+        {
+            foreach (var (_, facts) in ahead)
+            {
+                Task.WaitAny(facts);
+            }
         }
     }
 
-    private static Fact[] Read(Engine engine, long after, long upto)
+    private static Fact[] Read(DbConnection connection, long after, long upto)
     {
         var facts = new Fact[upto - after];
         try
         {
             foreach (var table in FactTable.All)
             {
-                Read(engine, table, facts, after);
+                Read(connection, table, facts, after);
             }
         }
         catch (Exception fault) when (fault is FormatException or InvalidCastException or OverflowException or ArgumentException or InvalidOperationException)
@@ -59,9 +75,9 @@ internal static class Loading
             $"Fact {after + lost + 1} is missing: numbers run without gaps, so rows were lost or the file was changed by hand. Restore the newest backup, then record again what came after it.");
     }
 
-    private static void Read(Engine engine, FactTable table, Fact[] facts, long after)
+    private static void Read(DbConnection connection, FactTable table, Fact[] facts, long after)
     {
-        using var command = engine.Command(Sql.Span(table), ("@after", after), ("@upto", after + facts.Length));
+        using var command = Engine.Command(connection, Sql.Span(table), ("@after", after), ("@upto", after + facts.Length));
         using var row = command.ExecuteReader();
         while (row.Read())
         {

@@ -9,6 +9,9 @@ internal abstract class Engine : IDisposable
 {
     public abstract DbConnection Connection { get; }
 
+    /// <summary>A second connection, open, that only reads what is committed; the caller closes it.</summary>
+    public abstract DbConnection Aside();
+
     /// <summary>What follows a column so that it means "is one of @keys".</summary>
     public abstract string AnyOfKeys { get; }
 
@@ -33,9 +36,11 @@ internal abstract class Engine : IDisposable
 
     public abstract void Dispose();
 
-    public DbCommand Command(string sql, params ReadOnlySpan<(string Name, object? Value)> parameters)
+    public DbCommand Command(string sql, params ReadOnlySpan<(string Name, object? Value)> parameters) => Command(Connection, sql, parameters);
+
+    public static DbCommand Command(DbConnection on, string sql, params ReadOnlySpan<(string Name, object? Value)> parameters)
     {
-        var command = Connection.CreateCommand();
+        var command = on.CreateCommand();
 #pragma warning disable CA2100 // every statement is made of our own table and column names; values go as parameters
         command.CommandText = sql;
 #pragma warning restore CA2100

@@ -11,6 +11,7 @@ internal sealed class PostgresEngine : Engine
 {
     private const long WriteLock = 0x4576656E67726973;
     private readonly NpgsqlConnection connection;
+    private readonly string text;
     private NpgsqlTransaction? transaction;
 
     public PostgresEngine(string connectionString)
@@ -19,7 +20,8 @@ internal sealed class PostgresEngine : Engine
         var parts = new NpgsqlConnectionStringBuilder(connectionString);
         parts.MaxAutoPrepare = Math.Max(parts.MaxAutoPrepare, 40);
         parts.AutoPrepareMinUsages = 2;
-        connection = new NpgsqlConnection(parts.ConnectionString);
+        text = parts.ConnectionString;
+        connection = new NpgsqlConnection(text);
         try
         {
             connection.Open();
@@ -33,6 +35,13 @@ internal sealed class PostgresEngine : Engine
     }
 
     public override DbConnection Connection => connection;
+
+    public override DbConnection Aside()
+    {
+        var aside = new NpgsqlConnection(text);
+        aside.Open();
+        return aside;
+    }
 
     public override string AnyOfKeys => "= ANY(@keys)";
 

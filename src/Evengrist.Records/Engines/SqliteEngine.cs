@@ -37,6 +37,13 @@ internal sealed class SqliteEngine : Engine
 
     public override DbConnection Connection => connection;
 
+    public override DbConnection Aside()
+    {
+        var aside = new SqliteConnection(ConnectionString(connection.DataSource));
+        aside.Open();
+        return aside;
+    }
+
     public override string AnyOfKeys => "IN (SELECT value FROM json_each(@keys))";
 
     public static string ConnectionString(string path, SqliteOpenMode mode = SqliteOpenMode.ReadWriteCreate) => new SqliteConnectionStringBuilder

@@ -14,6 +14,7 @@ internal sealed class Run
     private readonly IParcelMaker maker;
     private readonly MarkedOut? mark;
     private readonly List<Flow> flows = [];
+    private readonly List<Flow> sudden = [];
     private readonly List<Layer> taken = [];
     private readonly List<Layer> parts = [];
     private Content?[] contents = [];
@@ -107,7 +108,7 @@ internal sealed class Run
             Advance(moment);
         }
 
-        Finish();
+        Finish(flows);
         Begin();
         Stretches++;
         return HasMore;
@@ -136,45 +137,52 @@ internal sealed class Run
     private void Advance(long moment)
     {
         maker.Stretch(Now, stretchEnd = moment);
-        CarryDue(moment);
+        CarryDue(flows, moment);
         Now = moment;
     }
 
-    // Mostly one pass: a second one serves a place that gets its grain, in the same stretch, from one of its own rank.
-    private void CarryDue(long moment)
+    // Mostly one pass: another one serves a place that gets its grain, in the same stretch, from one of its own rank.
+    private void CarryDue(List<Flow> among, long moment)
     {
-        bool carried;
+        bool carried, behind;
         do
         {
-            carried = false;
-            foreach (var flow in flows)
+            (carried, behind) = (false, false);
+            foreach (var flow in among)
             {
                 var due = flow.DueAt(moment) - flow.Moved;
-                if (due > Content.Nothing && Carry(flow, due, moment) is var moved && moved > Content.Nothing)
+                if (due > Content.Nothing)
                 {
+                    var moved = Carry(flow, due, moment);
                     flow.Moved += moved;
-                    carried = true;
+                    carried |= moved > Content.Nothing;
+                    behind |= due - moved > Content.Nothing;
                 }
             }
         }
-        while (carried);
+        while (carried && behind);
     }
 
     // What is whole is handed over first: a load set down in a truck may leave it in the same moment.
-    private void Finish()
+    private void Finish(List<Flow> among)
     {
-        while (flows.Exists(IsWhole))
+        if (!EndsNow(among))
         {
-            foreach (var flow in flows.FindAll(IsWhole))
-            {
-                Hand(flow);
-                flows.Remove(flow);
-            }
-
-            CarryDue(Now);
+            return;
         }
 
-        foreach (var flow in flows.FindAll(f => f.Until <= Now))
+        while (among.Exists(IsWhole))
+        {
+            foreach (var flow in among.FindAll(IsWhole))
+            {
+                Hand(flow);
+                among.Remove(flow);
+            }
+
+            CarryDue(among, Now);
+        }
+
+        foreach (var flow in among.FindAll(f => f.Until <= Now))
         {
             // A place may be a few grams short by the rounding of even rates; more than that is of unknown origin, and kept.
             var missing = flow.Grams - flow.Moved;
@@ -184,8 +192,21 @@ internal sealed class Run
             }
 
             Hand(flow);
-            flows.Remove(flow);
+            among.Remove(flow);
         }
+    }
+
+    private bool EndsNow(List<Flow> among)
+    {
+        foreach (var flow in among)
+        {
+            if (flow.Until <= Now)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool IsWhole(Flow flow) => flow.Until <= Now && flow.Grams - flow.Moved <= Content.Nothing;
@@ -193,23 +214,17 @@ internal sealed class Run
     private void Begin()
     {
         maker.Stretch(Now, stretchEnd = Now);
-        var started = false;
         for (; next < schedule.Count && schedule[next].At <= Now; next++)
         {
             var index = schedule[next].Movement;
             if (book.Counts(index) && book.Movements[index] is { Mass.Grams: > 0 } movement)
             {
                 Start(movement, index, schedule[next].Rank);
-                started = true;
             }
         }
 
-        if (started)
-        {
-            CarryDue(Now);
-            Finish();
-        }
-
+        CarryDue(sudden, Now);
+        Finish(sudden);
         for (; nextEmpty < schedule.Empties.Count && schedule.Empties[nextEmpty].At <= Now; nextEmpty++)
         {
             contents[schedule.Empties[nextEmpty].Place - 1] = null;
@@ -234,13 +249,14 @@ internal sealed class Run
             OnOrigin?.Invoke(index, flow.Origin);
         }
 
-        var i = flows.Count;
-        while (i > 0 && flows[i - 1].Rank > rank)
+        var among = movement.IsFlow ? flows : sudden;
+        var i = among.Count;
+        while (i > 0 && among[i - 1].Rank > rank)
         {
             i--;
         }
 
-        flows.Insert(i, flow);
+        among.Insert(i, flow);
     }
 
     private double Carry(Flow flow, double grams, long moment)
