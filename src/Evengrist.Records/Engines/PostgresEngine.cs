@@ -43,12 +43,17 @@ internal sealed class PostgresEngine : Engine
         return aside;
     }
 
-    public override string AnyOfKeys => "= ANY(@keys)";
+    // Not = ANY(@keys): that walks all the rows of a source and compares each with every key.
+    public override string AnyOfKeys => "IN (SELECT unnest(@keys))";
 
     public override void Begin() => Again(() =>
     {
         transaction = connection.BeginTransaction();
         Execute($"SELECT pg_advisory_xact_lock({WriteLock})");
+
+        // Plans of key look-ups and foreign keys are kept for the session; made while a table is still small they would read it
+        // through from then on, however large it grows.
+        Execute("SET LOCAL enable_seqscan = off");
         return 0;
     });
 
