@@ -154,8 +154,6 @@ public sealed class Book
 
     internal Timeline TimelineOf(PlaceId place) => timelines[place.Value - 1];
 
-    internal bool IsConnected(PlaceId from, PlaceId to) => connections.Contains((from, to));
-
     internal bool CanCorrect(Fact fact, FactId corrected) => fact switch
     {
         Moved => IndexOf(corrected) is var i && i >= 0 && !voided[i],
