@@ -52,27 +52,10 @@ public static class FactWords
             Connected => "connected: grain can go from the first to the second",
             Moved { Movement: var m } => m.Mass == Mass.Zero ? "void: nothing moved" : $"{Weight(m.Mass, units)} moved{(m.IsFlow ? $" over {Span(m.Until - m.At)}" : "")}",
             Measured { Reading: var r } => Reading(r, units),
-            Happened { Happening: var h } => $"{Words(h.Kind)}{(h.Text.Length > 0 ? ": " + h.Text : "")}",
+            Happened { Happening: var h } => $"{Words(h.Kind)}{(h.Words.Length > 0 ? ": " + h.Words : "")}",
             _ => "",
         };
     }
-
-    /// <summary>A property in words.</summary>
-    public static string Words(Property what) => what switch
-    {
-        Property.WetGluten => "wet gluten",
-        Property.FallingNumber => "falling number",
-        Property.TestWeight => "test weight",
-        Property.Don => "DON",
-        Property.GrossWeight => "gross weight",
-        Property.TareWeight => "tare weight",
-        Property.ThousandKernelWeight => "thousand-kernel weight",
-        Property.ForeignMaterial => "foreign material",
-        Property.ShrunkenAndBroken => "shrunken and broken",
-        Property.Damaged => "damaged kernels",
-        Property.SoundedStock => "stock sounded",
-        _ => what.ToString().ToLowerInvariant(),
-    };
 
     /// <summary>What happened in words.</summary>
     public static string Words(HappeningKind kind) => kind switch
@@ -81,6 +64,12 @@ public static class FactWords
         HappeningKind.Held => "put on hold",
         HappeningKind.Released => "released from hold",
         HappeningKind.Contract => "settled under contract",
+        HappeningKind.Arrived => "at the gate",
+        HappeningKind.UnderGas => "under gas",
+        HappeningKind.GasCleared => "cleared of gas",
+        HappeningKind.PersonInside => "person inside",
+        HappeningKind.PersonOut => "nobody inside any more",
+        HappeningKind.Swept => "cleaned out",
         _ => kind.ToString().ToLowerInvariant(),
     };
 
@@ -90,7 +79,7 @@ public static class FactWords
         var value = reading.What == Property.TestWeight ? $"{reading.Value.ToString(CultureInfo.InvariantCulture)} {reading.Unit}" : Shown.Number(reading.Value, reading.Unit, reading.Value.Scale, units).ToString();
         var basis = reading.Basis.IsStated ? " " + reading.Basis : "";
         var plusMinus = reading.StandardUncertainty is { } one ? " ± " + (2 * one).ToString("0.###", CultureInfo.InvariantCulture) : "";
-        return $"{Words(reading.What)} {value}{basis}{plusMinus}, {reading.Method}{(reading.Instrument.Length > 0 ? ", " + reading.Instrument : "")}";
+        return $"{reading.What.Words()} {value}{basis}{plusMinus}, {reading.Method}{(reading.Instrument.Length > 0 ? ", " + reading.Instrument : "")}";
     }
 
     // Whole kilograms bare, the rest to the gram.

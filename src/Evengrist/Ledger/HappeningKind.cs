@@ -23,4 +23,49 @@ public enum HappeningKind
 
     /// <summary>The contract and version under which a truck is settled; the text names it.</summary>
     Contract = 6,
+
+    /// <summary>A truck stands at the gate.</summary>
+    Arrived = 7,
+
+    /// <summary>A sample was taken; the particulars hold pattern, cuts, mass, and where the retained part stands.</summary>
+    Sampled = 8,
+
+    /// <summary>What was smelt or seen and is no number: an odour, heating, treated seed.</summary>
+    Observed = 9,
+
+    /// <summary>What the driver or grower declares: the trailer's last loads, its cleaning.</summary>
+    Declared = 10,
+
+    /// <summary>Accepted, discounted, diverted, set aside or turned away, with reasons, by a named person.</summary>
+    Decided = 11,
+
+    /// <summary>Paid for: an advance or the final settlement.</summary>
+    Settled = 12,
+
+    /// <summary>Fumigant is in the place: nothing may enter or leave until a licensed person clears it.</summary>
+    UnderGas = 13,
+
+    /// <summary>Cleared of fumigant, as stated by the licensed person named.</summary>
+    GasCleared = 14,
+
+    /// <summary>A person is in the place: nothing may enter or leave.</summary>
+    PersonInside = 15,
+
+    /// <summary>Nobody is in the place any more.</summary>
+    PersonOut = 16,
+
+    /// <summary>Shut: nothing may enter it.</summary>
+    Shut = 17,
+
+    /// <summary>Open again after it was shut.</summary>
+    Reopened = 18,
+
+    /// <summary>Air was blown through; the particulars hold how long and how much.</summary>
+    Aerated = 19,
+
+    /// <summary>A route or trailer was cleaned out.</summary>
+    Swept = 20,
+
+    /// <summary>A ticket was voided; it stays, and says so.</summary>
+    Voided = 21,
 }
