@@ -23,14 +23,17 @@ public sealed class Mill : IDisposable
         reckonings = new Reckonings(book);
         view = new MillView(book, reckonings);
         settings = new SettingsShelf(engine, gate);
-        Contracts = new ContractShelf(engine, gate, clock);
+        Contracts = Papers("contract");
     }
 
     /// <summary>Name, zone, milling day and the like: the only things that are changed in place.</summary>
     public MillSettings Settings => settings.Get();
 
     /// <summary>Contracts by code and version.</summary>
-    public ContractShelf Contracts { get; }
+    public PaperShelf Contracts { get; }
+
+    /// <summary>Papers of a kind: <c>contract</c>, <c>certificate</c>, <c>bin-shape</c>; the rooms name theirs.</summary>
+    public PaperShelf Papers(string kind) => new(kind, engine, gate, clock);
 
     /// <summary>Opens the mill, brings its tables up to date, and reads every fact.</summary>
     /// <exception cref="MillCannotOpen">It cannot; the message says why and what to do, and nothing was changed.</exception>

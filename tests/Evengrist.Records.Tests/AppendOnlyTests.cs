@@ -5,7 +5,7 @@ namespace Evengrist.Records.Tests;
 
 public sealed class AppendOnlyTests
 {
-    private static readonly string[] Tables = ["place", "connection", "movement", "reading", "happening", "contract"];
+    private static readonly string[] Tables = ["place", "connection", "movement", "reading", "happening", "paper"];
 
     [Theory, OnSqlite, OnPostgres]
     public void Database_UpdateOrDeleteOfAFact_IsRefusedByTheDatabaseItself(Store store)
@@ -27,8 +27,8 @@ public sealed class AppendOnlyTests
         var fault = Assert.ThrowsAny<DbException>(() => site.Execute(
             "INSERT OR REPLACE INTO happening SELECT id, place, at_us, kind, 'nothing happened', \"by\", source, source_key, recorded_us, corrects, note FROM happening"));
         Assert.Contains("happening is append only", fault.Message, StringComparison.Ordinal);
-        fault = Assert.ThrowsAny<DbException>(() => site.Execute("REPLACE INTO contract SELECT code, version, '{}', \"by\", recorded_us FROM contract"));
-        Assert.Contains("contract is append only", fault.Message, StringComparison.Ordinal);
+        fault = Assert.ThrowsAny<DbException>(() => site.Execute("REPLACE INTO paper SELECT kind, code, version, '{}', \"by\", recorded_us FROM paper"));
+        Assert.Contains("paper is append only", fault.Message, StringComparison.Ordinal);
     }
 
     [Theory, OnPostgres]

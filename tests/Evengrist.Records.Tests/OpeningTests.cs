@@ -14,9 +14,11 @@ public sealed class OpeningTests
         using var site = new TestSite(store);
         MakeOld(site.Options.Path!);
         site.Execute("INSERT INTO setting VALUES ('name', 'Old mill')");
+        site.Execute("INSERT INTO contract (code, version, json, \"by\", recorded_us) VALUES ('SPOT', 3, '{}', 'Ada', 1000000)");
         using (var mill = site.Open())
         {
             Assert.Equal("Old mill", mill.Settings.Name);
+            Assert.Equal(new Paper("SPOT", 3, "{}", "Ada", NodaTime.Instant.FromUnixTimeSeconds(1)), mill.Contracts.Newest("SPOT"));
         }
 
         var backup = Assert.Single(Directory.GetFiles(site.Folder, "mill.backup-*.db"));

@@ -29,7 +29,7 @@ public abstract partial class MillContext(DbContextOptions options) : DbContext(
         RefersToPlace(Fact<HappeningRow>(modelBuilder, "happening", ("kind", "kind > 0")), nameof(HappeningRow.Place));
 
         modelBuilder.Entity<SettingRow>().ToTable("setting").HasKey(s => s.Key);
-        modelBuilder.Entity<ContractRow>().ToTable("contract", t => t.HasCheckConstraint("ck_contract_version", "version > 0")).HasKey(c => new { c.Code, c.Version });
+        modelBuilder.Entity<PaperRow>().ToTable("paper", t => t.HasCheckConstraint("ck_paper_version", "version > 0")).HasKey(p => new { p.Kind, p.Code, p.Version });
         foreach (var entity in modelBuilder.Model.GetEntityTypes())
         {
             foreach (var property in entity.GetProperties())

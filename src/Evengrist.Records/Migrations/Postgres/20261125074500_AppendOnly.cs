@@ -9,7 +9,7 @@ namespace Evengrist.Records.Migrations.Postgres;
 [Migration("20261125074500_AppendOnly")]
 public sealed class AppendOnly : Migration
 {
-    protected override void Up(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.ForPostgres());
+    protected override void Up(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.ForPostgres(AppendOnlyTables.All).Prepend(AppendOnlyTables.RefusalForPostgres));
 
     protected override void Down(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.BackForPostgres());
 

@@ -9,7 +9,7 @@ namespace Evengrist.Records.Migrations.Sqlite;
 [Migration("20261125074500_AppendOnly")]
 public sealed class AppendOnly : Migration
 {
-    protected override void Up(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.ForSqlite());
+    protected override void Up(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.ForSqlite(AppendOnlyTables.All));
 
     protected override void Down(MigrationBuilder migrationBuilder) => Run(migrationBuilder, AppendOnlyTables.BackForSqlite());
 

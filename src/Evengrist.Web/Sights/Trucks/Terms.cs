@@ -9,7 +9,7 @@ public sealed partial class Terms
 {
     private readonly Dictionary<string, ContractTerms> byTitle = new(StringComparer.OrdinalIgnoreCase);
 
-    private Terms(IEnumerable<Contract> contracts)
+    private Terms(IEnumerable<Paper> contracts)
     {
         foreach (var contract in contracts)
         {

@@ -1,8 +1,10 @@
 namespace Evengrist.Records.Model;
 
-/// <summary>One version of a contract, as JSON; a change of terms is a further version.</summary>
-public sealed class ContractRow
+/// <summary>One version of a standing arrangement, as JSON; a change is a further version.</summary>
+public sealed class PaperRow
 {
+    public required string Kind { get; init; }
+
     public required string Code { get; init; }
 
     public int Version { get; init; }
