@@ -41,6 +41,15 @@ public sealed record ContractScale
     /// <summary>Steps, each beginning above the one before; at least one.</summary>
     public required IReadOnlyList<ScaleStep> Steps { get; init; }
 
+    /// <summary>Runs of even steps that go on from the last of <see cref="Steps"/>; null for none.</summary>
+    public IReadOnlyList<ScaleTier>? Tiers { get; init; }
+
+    /// <summary>What the line is called on the ticket; null for the factor's own name.</summary>
+    public string? Line { get; init; }
+
+    /// <summary>The value that counts where the factor was not read, in the scale's unit; null where it must be read.</summary>
+    public decimal? NotReadCountsAs { get; init; }
+
     /// <summary>Which step counts between two.</summary>
     public StepRounding Rounding { get; init; } = StepRounding.Floor;
 
@@ -76,6 +85,9 @@ public sealed record ContractScale
 
     /// <summary><c>KC-HRW-PRO v1</c>.</summary>
     public string Title => $"{Code} v{Version}";
+
+    /// <summary>Every step, the tiers laid out: what is printed and looked up.</summary>
+    public IReadOnlyList<ScaleStep> Table => Tiers is { Count: > 0 } ? ScaleTier.LaidOut(Steps, Tiers) : Steps;
 
     /// <summary>Whether the version is in force on a milling day.</summary>
     public bool InForceOn(LocalDate day) => (From is not { } from || day >= from) && (Until is not { } until || day <= until);

@@ -41,6 +41,9 @@ public sealed record ContractTerms
     /// <summary>Premiums, discounts and mass deductions; may be empty.</summary>
     public IReadOnlyList<ContractScale> Scales { get; init; } = [];
 
+    /// <summary>What is taken off the price for what was smelt or seen and is no number, in the currency and unit of the base price; null for nothing.</summary>
+    public IReadOnlyList<ObservedCharge>? Observed { get; init; }
+
     /// <summary>First milling day on which the version is in force; null for always.</summary>
     public LocalDate? From { get; init; }
 
@@ -54,7 +57,7 @@ public sealed record ContractTerms
     public bool InForceOn(LocalDate day) => (From is not { } from || day >= from) && (Until is not { } until || day <= until);
 
     /// <summary>Properties a load must show before it can be settled.</summary>
-    public IReadOnlyList<Property> Needed() => Scales.Select(s => s.Factor)
+    public IReadOnlyList<Property> Needed() => Scales.Where(s => s.NotReadCountsAs is null).Select(s => s.Factor)
         .Concat(DeductDockage ? [Property.Dockage] : [])
         .Concat(DryMatterShrink ? [Property.Moisture] : [])
         .Distinct().Order().ToList();

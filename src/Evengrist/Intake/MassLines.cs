@@ -17,6 +17,7 @@ internal sealed class MassLines
         {
             var dockage = Found(delivery, Property.Dockage, terms.DockageDecimals);
             Clean *= 1m - dockage.Value / 100m;
+            Taken("dockage", Clean - net.Value);
             last = Reckoned("after dockage", Clean, 1, "net × (1 − dockage/100)", terms.Title, net, dockage);
             Lines.AddRange([dockage, last]);
         }
@@ -28,6 +29,8 @@ internal sealed class MassLines
             var agreed = Figure.Seen("base moisture", terms.BaseMoisture.Percent, "%");
             var wet = moisture.Value > agreed.Value;
             Settled *= wet ? (100m - moisture.Value) / (100m - agreed.Value) : 1m;
+            WaterShrink = Clean - Settled;
+            Taken("water above the base", -WaterShrink);
             last = Reckoned("at base moisture", Settled, 1, wet ? "mass × (100 − moisture)/(100 − base moisture)" : "not above the base moisture: nothing taken, nothing given", terms.Title, last, moisture, agreed);
             Lines.AddRange([moisture, last]);
         }
@@ -35,6 +38,7 @@ internal sealed class MassLines
         foreach (var scale in scales.Where(s => s.Kind == ScaleEffect.MultipliesMass))
         {
             var effect = scale.Figure("%", scale.Effect);
+            Taken(scale.Title, Settled * scale.Effect / 100m);
             Settled *= 1m + scale.Effect / 100m;
             last = Reckoned("after " + effect.What, Settled, 1, "mass × (1 + effect/100)", terms.Title, last, effect);
             Lines.AddRange([effect, last]);
@@ -49,6 +53,12 @@ internal sealed class MassLines
 
     public List<Figure> Lines { get; } = [];
 
+    /// <summary>What each deduction took from the mass, kg, negative where it took; not rounded.</summary>
+    public List<(string What, decimal Kilograms)> Moved { get; } = [];
+
+    /// <summary>Taken for water above the base, kg.</summary>
+    public decimal WaterShrink { get; }
+
     public decimal Clean { get; }
 
     public decimal Settled { get; }
@@ -57,6 +67,14 @@ internal sealed class MassLines
 
     /// <summary>What the price is multiplied by: bushels or tonnes.</summary>
     public Figure Quantity { get; }
+
+    private void Taken(string what, decimal kilograms)
+    {
+        if (kilograms != 0m)
+        {
+            Moved.Add((what, kilograms));
+        }
+    }
 
     private static Figure Seen(string what, Mass mass) => Figure.Seen(what, mass.Kilograms, "kg");
 

@@ -5,7 +5,7 @@ namespace Evengrist.Intake;
 /// <summary>From the base price to the price paid; effects add.</summary>
 internal sealed class PriceLines
 {
-    public PriceLines(ContractTerms terms, IReadOnlyList<ScaleLine> scales)
+    public PriceLines(Delivery delivery, ContractTerms terms, IReadOnlyList<ScaleLine> scales)
     {
         Price = terms.Base;
         var unit = $"{terms.Base.Money.Currency}/{terms.Base.PerText}";
@@ -15,6 +15,14 @@ internal sealed class PriceLines
             var effect = scale.PriceEffect.In(terms.Base.Per);
             Price += effect;
             Lines.Add(scale.Figure(unit, effect.Money.Amount));
+            Moved.Add((scale.Title, effect.Money.Amount));
+        }
+
+        foreach (var charge in (terms.Observed ?? []).Where(c => delivery.Observed.Any(c.IsAbout)))
+        {
+            Price += Quantities.Price.Of(Money.Of(charge.Effect, terms.Base.Money.Currency), terms.Base.Per);
+            Lines.Add(Figure.Reckoned(charge.What, charge.Effect, unit, Math.Clamp((int)charge.Effect.Scale, 2, 6), new Because("observed on the load", [], terms.Title)));
+            Moved.Add((charge.What, charge.Effect));
         }
 
         Line = Figure.Reckoned("price", Price.Money.Amount, unit, Math.Clamp((int)Price.Money.Amount.Scale, 2, 6), new Because("base price + every effect", [.. Lines], terms.Title));
@@ -22,6 +30,9 @@ internal sealed class PriceLines
     }
 
     public List<Figure> Lines { get; } = [];
+
+    /// <summary>What each effect adds to the price of one unit.</summary>
+    public List<(string What, decimal Each)> Moved { get; } = [];
 
     public Price Price { get; }
 

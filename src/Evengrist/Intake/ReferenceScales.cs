@@ -3,12 +3,13 @@ using Evengrist.Quantities;
 
 namespace Evengrist.Intake;
 
-/// <summary>Published protein scales, as worked examples and as a start for scales of one's own. They are not anybody's present price.</summary>
+/// <summary>Published scales, as worked examples and as a start for scales of one's own. They are not anybody's present price.</summary>
 /// <remarks>
 /// Source: a federal notice of September 2021 for the government's own stocks (AMS_3419), US dollars a bushel, protein on 12 % moisture.
-/// Below the first printed step of the spring scales and above the last printed value nothing was read: there they are silent.
+/// Below the first printed step of the spring scales and above the last printed value nothing was read: there they are silent. The second half is a
+/// local schedule of 2013.
 /// </remarks>
-public static class ReferenceScales
+public static partial class ReferenceScales
 {
     private const string Notice = "USDA notice AMS_3419, September 2021";
 
@@ -21,11 +22,12 @@ public static class ReferenceScales
 
     /// <summary>Spring wheat, one market: steps of 1/5 % from 12.0 %, five cents each to 13.0, two cents each to 14.0, flat to 16.0.</summary>
     public static ContractScale SpringFifths { get; } = Protein("HRS-FIFTHS",
-        [.. Even(12.0m, 0.00m, 0.2m, 0.05m, 6), .. Even(13.2m, 0.27m, 0.2m, 0.02m, 5)]) with { End = 16.1m };
+        [new(12.0m, 0.00m)]) with { Tiers = [new(13.0m, 0.2m, 0.05m), new(14.0m, 0.2m, 0.02m)], End = 16.1m };
 
     /// <summary>Spring wheat, another market: steps of 1/4 % from 12.0 %, six cents each to 14.0, four cents each above.</summary>
-    public static ContractScale SpringQuarters { get; } = Protein("HRS-QUARTERS", [.. Even(12.0m, 0.00m, 0.25m, 0.06m, 9)]) with
+    public static ContractScale SpringQuarters { get; } = Protein("HRS-QUARTERS", [new(12.0m, 0.00m)]) with
     {
+        Tiers = [new(14.0m, 0.25m, 0.06m)],
         Above = new Beyond(BeyondRule.PerStep, 0.04m, 0.25m),
     };
 
@@ -43,7 +45,4 @@ public static class ReferenceScales
         Steps = steps,
         Source = Notice,
     };
-
-    private static IEnumerable<ScaleStep> Even(decimal from, decimal effect, decimal size, decimal each, int count) =>
-        Enumerable.Range(0, count).Select(i => new ScaleStep(from + i * size, effect + i * each));
 }

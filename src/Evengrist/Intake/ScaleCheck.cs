@@ -38,15 +38,12 @@ internal static class ScaleCheck
             yield return "it has no steps.";
         }
 
-        for (var i = 1; i < scale.Steps.Count; i++)
+        foreach (var fault in Order(scale.Steps).Concat(Tiers(scale)))
         {
-            if (scale.Steps[i].From <= scale.Steps[i - 1].From)
-            {
-                yield return FormattableString.Invariant($"the steps are not in rising order: {scale.Steps[i].From} follows {scale.Steps[i - 1].From}.");
-            }
+            yield return fault;
         }
 
-        if (scale.Steps.Count > 0 && scale.End < scale.Steps[^1].From)
+        if (scale.Steps.Count > 0 && scale.End < scale.Table[^1].From)
         {
             yield return FormattableString.Invariant($"the table ends at {scale.End} before its last step begins.");
         }
@@ -57,11 +54,46 @@ internal static class ScaleCheck
         }
     }
 
+    private static IEnumerable<string> Order(IReadOnlyList<ScaleStep> steps)
+    {
+        for (var i = 1; i < steps.Count; i++)
+        {
+            if (steps[i].From == steps[i - 1].From)
+            {
+                yield return FormattableString.Invariant($"two steps begin at {steps[i].From}, with {steps[i - 1].Effect} and {steps[i].Effect}: they overlap. Keep one.");
+            }
+            else if (steps[i].From < steps[i - 1].From)
+            {
+                yield return FormattableString.Invariant($"the steps are not in rising order: {steps[i].From} follows {steps[i - 1].From}. Put the lower one first.");
+            }
+        }
+    }
+
+    private static IEnumerable<string> Tiers(ContractScale scale)
+    {
+        var (from, count) = (scale.Steps.Count > 0 ? scale.Steps[^1].From : 0m, scale.Steps.Count);
+        foreach (var tier in scale.Tiers ?? [])
+        {
+            if (tier.StepsFrom(from) is not { } more || (count += more) > ScaleTier.MostSteps)
+            {
+                yield return FormattableString.Invariant($"a tier goes on from {from} to {tier.Until} in steps of {tier.StepSize}: it needs whole steps of at least {LeastStep} upward, none beyond {MostValue}, and not above {ScaleTier.MostSteps} in all.");
+                yield break;
+            }
+
+            from = tier.Until;
+        }
+
+        if (scale.NotReadCountsAs is { } assumed && Readings.Fault(scale.Factor, assumed, scale.Unit, scale.Basis) is { } fault)
+        {
+            yield return $"what counts where nothing was read cannot be: {fault}";
+        }
+    }
+
     private static IEnumerable<string> Effects(ContractScale scale)
     {
         if (!Enum.IsDefined(scale.Effect) || scale.Effect == ScaleEffect.None || !Enum.IsDefined(scale.Rounding) || scale.Rounding == StepRounding.None)
         {
-            yield return "say what a step does (AddsToPrice, MultipliesMass) and how it is rounded (Floor, Nearest).";
+            yield return "say what a step does (AddsToPrice, MultipliesMass) and how it is rounded (Floor, Nearest, Begun).";
         }
 
         var adds = scale.Effect == ScaleEffect.AddsToPrice;
@@ -75,12 +107,12 @@ internal static class ScaleCheck
             yield return FormattableString.Invariant($"its cap of {scale.Cap} lies below its floor of {scale.Floor}.");
         }
 
-        if (scale.Steps.Any(s => Math.Abs(s.Effect) > MostValue || Math.Abs(s.From) > MostValue) || Math.Abs(scale.Cap ?? 0m) > MostValue || Math.Abs(scale.Floor ?? 0m) > MostValue)
+        if (scale.Table.Any(s => Math.Abs(s.Effect) > MostValue || Math.Abs(s.From) > MostValue) || Math.Abs(scale.Cap ?? 0m) > MostValue || Math.Abs(scale.Floor ?? 0m) > MostValue)
         {
             yield return FormattableString.Invariant($"no step, effect, cap or floor goes beyond {MostValue}.");
         }
 
-        if (scale.Effect == ScaleEffect.MultipliesMass && scale.Steps.Any(s => s.Effect <= -100m))
+        if (scale.Effect == ScaleEffect.MultipliesMass && scale.Table.Any(s => s.Effect <= -100m))
         {
             yield return "a step takes less than the whole mass: above −100 %.";
         }

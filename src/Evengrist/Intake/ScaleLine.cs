@@ -8,13 +8,15 @@ namespace Evengrist.Intake;
 internal sealed class ScaleLine
 {
     private readonly ContractScale scale;
+    private readonly Finding? found;
     private readonly Finding finding;
     private readonly decimal? uncertainty;
 
     public ScaleLine(ContractScale scale, Delivery delivery, ContractTerms terms)
     {
         this.scale = scale;
-        finding = delivery.Findings.Single(f => f.What == scale.Factor);
+        found = delivery.Findings.SingleOrDefault(f => f.What == scale.Factor);
+        finding = found ?? new Finding(scale.Factor, scale.NotReadCountsAs!.Value, scale.Unit, scale.Basis);
         var (value, slope) = Carried(finding, scale, terms.Durum);
         Answer = scale.Ask(value);
         uncertainty = finding.StandardUncertainty * slope;
@@ -34,6 +36,9 @@ internal sealed class ScaleLine
         _ => null,
     };
 
+    /// <summary>What the line is called on the ticket.</summary>
+    public string Title => scale.Line ?? $"{Name} scale";
+
     public Price PriceEffect => Price.Of(Money.Of(Effect, scale.Currency!), scale.Per);
 
     private string Name => scale.Factor.Words();
@@ -42,13 +47,17 @@ internal sealed class ScaleLine
     public Figure Figure(string unit, decimal value)
     {
         var given = (ScaleEffectOf)Answer;
-        var rounding = scale.Rounding == StepRounding.Floor ? "step downward" : "nearest step";
-        var recorded = Quantities.Figure.Reckoned(Name, given.Recorded, scale.Unit, scale.RecordedDecimals, new Because(
-            scale.Basis.IsStated ? $"carried to {scale.Basis}, recorded half up" : "recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with { Basis = scale.Basis, StandardUncertainty = uncertainty };
+        var rounding = scale.Rounding switch { StepRounding.Floor => "step downward", StepRounding.Begun => "step begun", _ => "nearest step" };
         var source = scale.Source.Length == 0 ? scale.Title : $"{scale.Title}: {scale.Source}";
-        return Quantities.Figure.Reckoned($"{Name} scale", value, unit, Math.Clamp((int)value.Scale, 2, 6),
-            new Because($"{rounding} to {Text(given.Step)}", [recorded], source));
+        return Quantities.Figure.Reckoned(Title, value, unit, Math.Clamp((int)value.Scale, 2, 6), new Because($"{rounding} to {Text(given.Step)}", [RecordedFactor(given.Recorded)], source));
     }
+
+    private Figure RecordedFactor(decimal value) => Quantities.Figure.Reckoned(Name, value, scale.Unit, scale.RecordedDecimals, found is null
+        ? new Because("not read: counts as this", [], scale.Title)
+        : new Because(scale.Basis.IsStated ? $"carried to {scale.Basis}, recorded half up" : "recorded half up", [finding.AsFigure()], "7 CFR 810.104")) with
+    {
+        Basis = scale.Basis, StandardUncertainty = uncertainty,
+    };
 
     // In the scale's unit and basis, multiplied before it is divided so that a half stays a half; the slope carries the ±.
     private static (decimal Value, decimal Slope) Carried(Finding finding, ContractScale scale, bool durum)

@@ -18,11 +18,12 @@ internal static class ScaleLookup
             return new ScaleRejects(recorded, least);
         }
 
-        var (first, last) = (scale.Steps[0], scale.Steps[^1]);
+        var table = scale.Table;
+        var (first, last) = (table[0], table[^1]);
         var end = scale.End ?? last.From;
         return recorded < first.From ? Past(scale, first, first.From, scale.Below, recorded)
             : recorded > end ? Past(scale, last, end, scale.Above, recorded)
-            : Limited(scale, recorded, StepAt(scale, recorded));
+            : Limited(scale, recorded, StepAt(table, scale.Rounding, recorded));
     }
 
     private static ScaleAnswer Past(ContractScale scale, ScaleStep step, decimal end, Beyond beyond, decimal recorded) => beyond.Rule switch
@@ -36,16 +37,21 @@ internal static class ScaleLookup
     private static ScaleStep Counted(ContractScale scale, ScaleStep end, Beyond beyond, decimal recorded)
     {
         var exact = (recorded - end.From) / beyond.StepSize;
-        var steps = scale.Rounding == StepRounding.Nearest ? Math.Floor(exact + 0.5m) : Math.Floor(exact);
+        var steps = scale.Rounding switch { StepRounding.Nearest => Math.Floor(exact + 0.5m), StepRounding.Begun => Math.Ceiling(exact), _ => Math.Floor(exact) };
         return new(end.From + steps * beyond.StepSize, end.Effect + steps * beyond.PerStep);
     }
 
-    private static ScaleStep StepAt(ContractScale scale, decimal recorded)
+    // Between the last step and the end of the table the last step holds, however steps are rounded.
+    private static ScaleStep StepAt(IReadOnlyList<ScaleStep> table, StepRounding rounding, decimal recorded)
     {
-        var below = scale.Steps.Last(s => s.From <= recorded);
-        return scale.Rounding == StepRounding.Nearest && scale.Steps.FirstOrDefault(s => s.From > recorded) is { } above && above.From - recorded <= recorded - below.From
-            ? above
-            : below;
+        var below = table.Last(s => s.From <= recorded);
+        var above = table.FirstOrDefault(s => s.From >= recorded);
+        return rounding switch
+        {
+            StepRounding.Begun => above ?? below,
+            StepRounding.Nearest when above is not null && above.From - recorded <= recorded - below.From => above,
+            _ => below,
+        };
     }
 
     private static ScaleEffectOf Limited(ContractScale scale, decimal recorded, ScaleStep step)

@@ -24,26 +24,40 @@ public static class SettlementModel
         }
 
         var scales = terms.Scales.Select(s => new ScaleLine(s, delivery, terms)).ToList();
-        var refused = scales.Select(s => s.Refusal).OfType<string>().ToList();
+        var refused = scales.Select(s => s.Refusal).OfType<string>().Concat(Observed(delivery, terms)).ToList();
         if (refused.Count > 0)
         {
             return new NotSettled(refused);
         }
 
         var mass = new MassLines(delivery, terms, scales);
-        var price = new PriceLines(terms, scales);
+        var price = new PriceLines(delivery, terms, scales);
         if (mass.Settled <= 0m || price.Price.Money.Amount < 0m)
         {
             return new NotSettled([$"There is nothing to pay for: {Shown.Digits(mass.Settled, 1)} kg at {price.Price}. Check weights and dockage, or agree a price for this load."]);
         }
 
-        var pay = (price.Price.Money * (terms.Base.Per == PriceUnit.Bushel ? mass.Bushels : mass.Settled / 1000m)).Rounded();
+        var pay = (price.Price.Money * mass.Quantity.Value).Rounded();
         var payLine = Figure.Reckoned("pay", pay.Amount, pay.Currency, CurrencyDecimals.Of(pay.Currency), new Because("quantity × price, rounded once, half up", [mass.Quantity, price.Line], terms.Title));
         return new Settlement(
             [.. mass.Lines, .. price.Lines, payLine],
             delivery.Weighing.Net, Mass.FromKilograms(mass.Clean), Mass.FromKilograms(mass.Settled), mass.Bushels, price.Price, pay)
         {
             Under = string.Join(", ", terms.Scales.Select(s => s.Title).Prepend(terms.Title)),
+            AtBase = terms.Base.Money * (mass.Quantity.Value * delivery.Weighing.Net.Kilograms / mass.Settled),
+            Moves = Moves(mass, price, terms),
+            WaterShrink = Mass.FromKilograms(mass.WaterShrink),
+            ContractShrink = Mass.FromKilograms(mass.Clean - mass.WaterShrink - mass.Settled),
         };
     }
+
+    // Mass at the base price, effects on what is left: together exactly what lies between net at base price and pay.
+    private static List<PriceMove> Moves(MassLines mass, PriceLines price, ContractTerms terms) =>
+    [
+        .. mass.Moved.Select(m => new PriceMove(m.What, terms.Base.Money * (mass.Quantity.Value * m.Kilograms / mass.Settled))),
+        .. price.Moved.Where(m => m.Each != 0m).Select(m => new PriceMove(m.What, Money.Of(m.Each * mass.Quantity.Value, terms.Base.Money.Currency))),
+    ];
+
+    private static IEnumerable<string> Observed(Delivery delivery, ContractTerms terms) => (terms.Observed ?? [])
+        .Where(c => c.Refused && delivery.Observed.Any(c.IsAbout)).Select(c => $"{c.What} was observed: under {terms.Title} such a load is not taken.");
 }

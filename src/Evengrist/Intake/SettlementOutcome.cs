@@ -18,6 +18,18 @@ public sealed record Settlement(
 {
     /// <summary>The contract and every scale with their versions, so that the ticket can be settled again.</summary>
     public required string Under { get; init; }
+
+    /// <summary>The net at the base price, not rounded: what would be paid if nothing moved it.</summary>
+    public required Money AtBase { get; init; }
+
+    /// <summary>What moved the pay from there, by cause, not rounded; they and <see cref="AtBase"/> sum to the pay before its rounding.</summary>
+    public required IReadOnlyList<PriceMove> Moves { get; init; }
+
+    /// <summary>Taken from the mass for water above the base moisture, all dry matter kept.</summary>
+    public required Mass WaterShrink { get; init; }
+
+    /// <summary>Taken from the mass by the contract's own scales, apart from water; negative where they give.</summary>
+    public required Mass ContractShrink { get; init; }
 }
 
 /// <summary>The load cannot be settled as it stands.</summary>

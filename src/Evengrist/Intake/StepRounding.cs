@@ -11,4 +11,7 @@ public enum StepRounding
 
     /// <summary>The nearest step; half way counts as the upper one.</summary>
     Nearest = 2,
+
+    /// <summary>The step at or above the value: one begun counts as a whole one, as discounts are usually taken.</summary>
+    Begun = 3,
 }

@@ -40,6 +40,14 @@ internal static class TermsCheck
             yield return $"Scale {scale.Title} is in {scale.Currency}, the base price in {terms.Base.Money.Currency}: agree on one.";
         }
 
+        foreach (var charge in terms.Observed ?? [])
+        {
+            if (string.IsNullOrWhiteSpace(charge.What) || Math.Abs(charge.Effect) > MostPrice || terms.Observed!.Count(o => o.IsAbout(charge.What)) > 1)
+            {
+                yield return FormattableString.Invariant($"A charge for what is observed has a word of its own and not more than {MostPrice}; read \"{charge.What}\" with {charge.Effect}.");
+            }
+        }
+
         foreach (var code in terms.Scales.GroupBy(s => s.Code, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => g.Key))
         {
             yield return $"Scale {code} stands in the contract twice.";

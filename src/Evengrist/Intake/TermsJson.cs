@@ -46,7 +46,7 @@ public static class TermsJson
         try
         {
             var read = JsonSerializer.Deserialize<ContractTerms>(json, Options);
-            faults = read is null || read.Scales.Any(s => s is null || s.Steps.Any(t => t is null))
+            faults = read is null || read.Scales.Any(s => s is null || s.Steps.Any(t => t is null) || s.Tiers?.Any(t => t is null) == true) || read.Observed?.Any(o => o is null) == true
                 ? ["Contract terms are an object whose scales and steps are objects; read null."]
                 : read.Faults();
             terms = faults.Count == 0 ? read : null;

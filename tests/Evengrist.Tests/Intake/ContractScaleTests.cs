@@ -42,32 +42,6 @@ public sealed class ContractScaleTests
     [InlineData("13.4", "0.64")]
     public void Ask_KansasCity_GivesThePrintedPremium(string protein, string premium) => Same(ReferenceScales.KansasCityHardWinter, protein, premium);
 
-    // A local schedule of 2013: two cents for each half pound begun below 58, four cents below 56, and so on below 55.
-    [Theory]
-    [InlineData("57.9", "-0.02")]
-    [InlineData("57.4", "-0.04")]
-    [InlineData("56.4", "-0.08")]
-    [InlineData("55.9", "-0.12")]
-    [InlineData("55.0", "-0.16")]
-    [InlineData("54.9", "-0.20")]
-    [InlineData("54.4", "-0.24")]
-    [InlineData("60.1", "0")]
-    public void Ask_LocalTestWeightSchedule_CountsStepsBegunDownward(string pounds, string discount) => Same(LocalTestWeight, pounds, discount);
-
-    private static ContractScale LocalTestWeight => Fifths with
-    {
-        Factor = Property.TestWeight,
-        Unit = "lb/bu",
-        Basis = default,
-        Steps =
-        [
-            new(55.0m, -0.16m), new(55.5m, -0.12m), new(56.0m, -0.08m), new(56.5m, -0.06m), new(57.0m, -0.04m), new(57.5m, -0.02m), new(58.0m, 0m),
-        ],
-        Below = new Beyond(BeyondRule.PerStep, 0.04m, 0.5m),
-        End = null,
-        Above = Beyond.Holds,
-    };
-
     [Theory]
     [InlineData("12.1", "0.05")]
     [InlineData("12.09", "0.05")]
@@ -92,7 +66,7 @@ public sealed class ContractScaleTests
     [Fact]
     public void Ask_BeyondARejectLimit_Rejects()
     {
-        var falling = Fifths with { Factor = Property.FallingNumber, Unit = "s", Basis = default, RecordedDecimals = 0, End = null, RejectBelow = 250m, RejectAbove = 900m, Steps = [new(250m, -0.25m), new(300m, 0m)], Above = Beyond.Holds };
+        var falling = Fifths with { Tiers = null, Factor = Property.FallingNumber, Unit = "s", Basis = default, RecordedDecimals = 0, End = null, RejectBelow = 250m, RejectAbove = 900m, Steps = [new(250m, -0.25m), new(300m, 0m)], Above = Beyond.Holds };
         Assert.Equal(new ScaleRejects(249m, 250m), falling.Ask(249.4m));
         Assert.Equal(new ScaleEffectOf(250m, 250m, -0.25m), falling.Ask(249.5m));
         Assert.Equal(new ScaleRejects(901m, 900m), falling.Ask(901m));
@@ -111,7 +85,7 @@ public sealed class ContractScaleTests
         { Fifths with { Basis = default }, "needs a moisture basis" },
         { Fifths with { Unit = "s" }, "is not read in" },
         { Fifths with { Steps = [] }, "no steps" },
-        { Fifths with { Steps = [new(13m, 0m), new(12m, 0m)] }, "rising order" },
+        { Fifths with { Steps = [new(13m, 0m), new(12m, 0m)], Tiers = null }, "rising order" },
         { Fifths with { Currency = null }, "names a currency" },
         { Fifths with { Effect = ScaleEffect.None }, "say what a step does" },
         { Fifths with { Cap = 0m, Floor = 1m }, "below its floor" },
@@ -121,7 +95,7 @@ public sealed class ContractScaleTests
         { Fifths with { Below = new Beyond((BeyondRule)9) }, "NotCovered, Hold or PerStep" },
         { Fifths with { From = Loads.Day, Until = Loads.Day.PlusDays(-1) }, "before it begins" },
         { Fifths with { End = 13m }, "before its last step" },
-        { Fifths with { Effect = ScaleEffect.MultipliesMass, Currency = null, Per = PriceUnit.None, Steps = [new(0m, -100m)], End = null }, "less than the whole mass" },
+        { Fifths with { Effect = ScaleEffect.MultipliesMass, Currency = null, Per = PriceUnit.None, Steps = [new(0m, -100m)], Tiers = null, End = null }, "less than the whole mass" },
     };
 
     [Theory]
@@ -131,7 +105,7 @@ public sealed class ContractScaleTests
 
     [Fact]
     public void Faults_ReferenceScales_None() =>
-        Assert.Empty(new[] { Fifths, ReferenceScales.SpringQuarters, ReferenceScales.KansasCityHardWinter, LocalTestWeight }.SelectMany(s => s.Faults()));
+        Assert.Empty(new[] { Fifths, ReferenceScales.SpringQuarters, ReferenceScales.KansasCityHardWinter }.SelectMany(s => s.Faults()));
 
     private static void Same(ContractScale scale, string value, string effect) =>
         Assert.Equal(Num.Of(effect), Assert.IsType<ScaleEffectOf>(scale.Ask(Num.Of(value))).Effect);
