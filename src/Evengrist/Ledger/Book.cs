@@ -92,9 +92,12 @@ public sealed class Book
     }
 
     /// <summary>Whether the place is on hold at a moment; the hold is given.</summary>
-    public Happening? HoldOn(PlaceId place, Instant at)
+    public Happening? HoldOn(PlaceId place, Instant at) => BarsOn(place, at).Held;
+
+    /// <summary>What keeps grain from going into or out of the place at a moment, everything that happened up to and at it included.</summary>
+    public Bars BarsOn(PlaceId place, Instant at)
     {
-        Happening? last = null;
+        var bars = Bars.None;
         foreach (var happening in happenings.On(place))
         {
             if (happening.At > at)
@@ -102,10 +105,10 @@ public sealed class Book
                 break;
             }
 
-            last = happening.Kind is HappeningKind.Held or HappeningKind.Released ? happening : last;
+            bars = bars.After(happening);
         }
 
-        return last is { Kind: HappeningKind.Held } ? last : null;
+        return bars;
     }
 
     /// <summary>Whether grain can go from the one place to the other: a connection between fixed places, the order of kinds otherwise.</summary>
@@ -151,6 +154,10 @@ public sealed class Book
 
     /// <summary>For every change that reckoning depends on, the moment (microseconds) from which on it matters, in the order of recording.</summary>
     internal IReadOnlyList<long> Touches => touches;
+
+    /// <summary>A movement that counts and touches the place within a span (<paramref name="until"/> left out); null where there is none.</summary>
+    internal Movement? MovementWithin(PlaceId place, Instant from, Instant until) =>
+        TimelineOf(place).FirstWithin(from.ToMicros(), until.ToMicros()) is { } entry ? movements[entry.Movement] : null;
 
     internal Timeline TimelineOf(PlaceId place) => timelines[place.Value - 1];
 

@@ -11,6 +11,7 @@ internal sealed class Check(Book book)
     private static readonly Mass MostInOneMovement = Mass.FromTonnes(100_000m);
     private readonly Dictionary<PlaceId, long> changed = [];
     private readonly List<(Happening Empty, int Index)> empties = [];
+    private readonly Stops stops = new(book);
 
     public void Before(Fact fact, int index)
     {
@@ -56,6 +57,7 @@ internal sealed class Check(Book book)
 
     public void Balances()
     {
+        stops.InUse();
         foreach (var (id, from) in changed)
         {
             var place = book[id];
@@ -95,9 +97,9 @@ internal sealed class Check(Book book)
         Demand(movement.Until >= movement.At, index, $"{route}: it ends before it begins.");
         NotInTheFuture(movement.Until, moved.Attribution, index);
         Demand(from.Id != to.Id && book.CanFlow(from, to), index, $"Nothing can go from {from.Code} ({from.Kind.Words()}) to {to.Code} ({to.Kind.Words()}). Connect the two first, or look for a typing error.", LedgerRule.NotConnected);
-        if (moved.Attribution.Corrects is null && (book.HoldOn(from.Id, movement.At) ?? book.HoldOn(from.Id, movement.Until)) is { } hold)
+        if (moved.Attribution.Corrects is null)
         {
-            throw new LedgerRefusal(LedgerRule.OnHold, $"{from.Code} is on hold since {hold.At} ({hold.Text}). Nothing may leave it until a named person releases it.") { Place = from.Code, At = hold.At, Index = index };
+            stops.Against(movement, from, to, index);
         }
     }
 
@@ -126,6 +128,10 @@ internal sealed class Check(Book book)
         if (happening.Kind == HappeningKind.ProvenEmpty)
         {
             empties.Add((happening, index));
+        }
+        else if (happened.Attribution.Corrects is null)
+        {
+            stops.Begun(happening, index);
         }
     }
 

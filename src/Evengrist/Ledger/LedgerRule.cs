@@ -30,6 +30,18 @@ public enum LedgerRule
     /// <summary>The place is on hold.</summary>
     OnHold,
 
+    /// <summary>The place is shut.</summary>
+    Shut,
+
+    /// <summary>The place is under gas.</summary>
+    UnderGas,
+
+    /// <summary>A person is in the place.</summary>
+    PersonInside,
+
+    /// <summary>Grain goes into or out of the place at the time for which a person or gas is said to be in it.</summary>
+    InUse,
+
     /// <summary>A correction that names no fact of its sort, or one already corrected, or gives no reason.</summary>
     BadCorrection,
 

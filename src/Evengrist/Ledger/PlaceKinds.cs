@@ -22,6 +22,9 @@ public static class PlaceKinds
     /// <summary>Whether the place belongs to the plant and so needs a named connection to another fixed place.</summary>
     public static bool IsFixed(this PlaceKind kind) => kind.Role() is PlaceRole.Store or PlaceRole.Through or PlaceRole.Junction;
 
+    /// <summary>Whether the place is a bin: of wheat, of wheat at rest in its water, of flour or by-product.</summary>
+    public static bool IsBin(this PlaceKind kind) => kind is PlaceKind.Bin or PlaceKind.TemperBin or PlaceKind.FlourBin;
+
     /// <summary>The kind in plain words: <c>packing line</c>.</summary>
     public static string Words(this PlaceKind kind) => kind switch
     {

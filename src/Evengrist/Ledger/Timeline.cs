@@ -93,6 +93,23 @@ internal sealed class Timeline
         return Sweep(first, level, moments, capacity);
     }
 
+    /// <summary>
+    /// Something above zero set down or taken within a span, <paramref name="until"/> left out: a load at a moment of it, a flow under way at one; null where there is nothing.
+    /// </summary>
+    public Entry? FirstWithin(long from, long until)
+    {
+        for (var i = FirstDoneAtOrAfter(from); i < entries.Count; i++)
+        {
+            var entry = entries[i];
+            if (entry.Grams != 0 && entry.At < until && (entry.Until > from || entry.At == from))
+            {
+                return entry;
+            }
+        }
+
+        return null;
+    }
+
     private Breach? Sweep(int first, double level, SortedSet<long> moments, Mass? capacity)
     {
         var byStart = entries.Skip(first).OrderBy(e => e.At).ToArray();
