@@ -58,10 +58,11 @@ internal sealed class KnownKeys(Engine engine, Book book, string source)
     {
         var stored = new Dictionary<string, (FactId, Draft)>(StringComparer.Ordinal);
         using var command = engine.Command(Sql.Known(table, engine.AnyOfKeys), ("@source", source), ("@keys", engine.Keys(keys)));
-        using var row = command.ExecuteReader();
-        while (row.Read())
+        using var reader = command.ExecuteReader();
+        var row = new ReaderRow(reader);
+        while (reader.Read())
         {
-            var key = row.GetString(table.Read.Count);
+            var key = row.Text(table.Read.Count);
             var attribution = default(Attribution) with { SourceKey = key, Corrects = row.Corrects(), Note = row.TextOrNone(table.Read.Count + 1) };
             stored.Add(key, (row.Number(), book.ToDraft(table.FromRow(row, attribution))));
         }

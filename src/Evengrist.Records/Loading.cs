@@ -20,6 +20,8 @@ internal static class Loading
             return;
         }
 
+        using var undisturbed = Undisturbed.While(last - book.Last.Value);
+
         // Facts never change, so that a second connection may read part of a long stretch; the numbers up to the last are all committed.
         using var aside = last - book.Last.Value > 4 * Span ? engine.Aside() : null;
         DbConnection[] connections = aside is null ? [engine.Connection] : [engine.Connection, aside];
@@ -27,7 +29,7 @@ internal static class Loading
         Task<Fact[]> ReadOn(DbConnection connection)
         {
             var (after, upto) = (next, next = Math.Min(next + Span, last));
-            return Task.Run(() => Read(connection, after, upto));
+            return Task.Run(() => Read(engine, connection, after, upto));
         }
 
         var ahead = new Queue<(DbConnection Connection, Task<Fact[]> Facts)>(connections.Select(c => (c, ReadOn(c))));
@@ -55,14 +57,16 @@ internal static class Loading
         }
     }
 
-    private static Fact[] Read(DbConnection connection, long after, long upto)
+    private static Fact[] Read(Engine engine, DbConnection connection, long after, long upto)
     {
         var facts = new Fact[upto - after];
         try
         {
             foreach (var table in FactTable.All)
             {
-                Read(connection, table, facts, after);
+                // The book keeps what happened; who recorded it stays in the database and is looked up when asked for.
+                engine.Read(connection, table, after, upto, row =>
+                    facts[row.Long(0) - after - 1] = table.FromRow(row, default(Attribution) with { Corrects = row.Corrects() }));
             }
         }
         catch (Exception fault) when (fault is FormatException or InvalidCastException or OverflowException or ArgumentException or InvalidOperationException)
@@ -73,16 +77,5 @@ internal static class Loading
         var lost = Array.IndexOf(facts, null);
         return lost < 0 ? facts : throw new MillCannotOpen(
             $"Fact {after + lost + 1} is missing: numbers run without gaps, so rows were lost or the file was changed by hand. Restore the newest backup, then record again what came after it.");
-    }
-
-    private static void Read(DbConnection connection, FactTable table, Fact[] facts, long after)
-    {
-        using var command = Engine.Command(connection, Sql.Span(table), ("@after", after), ("@upto", after + facts.Length));
-        using var row = command.ExecuteReader();
-        while (row.Read())
-        {
-            // The book keeps what happened; who recorded it stays in the database and is looked up when asked for.
-            facts[row.GetInt64(0) - after - 1] = table.FromRow(row, default(Attribution) with { Corrects = row.Corrects() });
-        }
     }
 }

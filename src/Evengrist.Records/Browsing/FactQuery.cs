@@ -1,4 +1,3 @@
-using System.Data.Common;
 using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Records.Engines;
@@ -33,11 +32,12 @@ internal sealed class FactQuery(Engine engine, Book book, FactFilter filter)
             + (conditions.Count == 0 ? "" : " WHERE " + string.Join(" AND ", conditions))
             + string.Create(CultureInfo.InvariantCulture, $" ORDER BY {table.Name}.id DESC LIMIT {size + 1}");
         using var command = engine.Command(sql, [.. parameters]);
-        using var row = command.ExecuteReader();
+        using var reader = command.ExecuteReader();
+        var row = new ReaderRow(reader);
         var lines = new List<FactLine>();
-        while (row.Read())
+        while (reader.Read())
         {
-            lines.Add(new(sort, table.FromRow(row, Attribution(row, table.Read.Count)), row.IsDBNull(table.Columns.Count) ? null : new FactId(row.GetInt64(table.Columns.Count))));
+            lines.Add(new(sort, table.FromRow(row, Attribution(row, table.Read.Count)), row.IsNone(table.Columns.Count) ? null : new FactId(row.Long(table.Columns.Count))));
         }
 
         return lines;
@@ -71,6 +71,6 @@ internal sealed class FactQuery(Engine engine, Book book, FactFilter filter)
     private static string? Pattern(string? words) => string.IsNullOrWhiteSpace(words) ? null
         : "%" + words.Trim().Replace("!", "!!", StringComparison.Ordinal).Replace("%", "!%", StringComparison.Ordinal).Replace("_", "!_", StringComparison.Ordinal) + "%";
 
-    private static Attribution Attribution(DbDataReader row, int first) =>
-        new(row.Moment(first + 3), row.GetString(first), row.GetString(first + 1), row.GetString(first + 2), row.Corrects(), row.TextOrNone(first + 4));
+    private static Attribution Attribution(Row row, int first) =>
+        new(row.Moment(first + 3), row.Text(first), row.Text(first + 1), row.Text(first + 2), row.Corrects(), row.TextOrNone(first + 4));
 }

@@ -32,6 +32,18 @@ internal abstract class Engine : IDisposable
 
     public abstract void Insert(FactTable table, IEnumerable<Fact> facts);
 
+    /// <summary>Reads the facts of one sort whose numbers lie above one and up to another, in order, over a connection of this engine.</summary>
+    public virtual void Read(DbConnection on, FactTable table, long after, long upto, Action<Row> take)
+    {
+        using var command = Command(on, Sql.Span(table, "@after", "@upto"), ("@after", after), ("@upto", upto));
+        using var reader = command.ExecuteReader();
+        var row = new ReaderRow(reader);
+        while (reader.Read())
+        {
+            take(row);
+        }
+    }
+
     public abstract object Keys(IReadOnlyCollection<string> keys);
 
     public abstract void Dispose();

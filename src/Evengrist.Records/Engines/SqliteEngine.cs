@@ -3,6 +3,7 @@ using System.Text.Json;
 using Evengrist.Ledger;
 using Evengrist.Records.Tables;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace Evengrist.Records.Engines;
 
@@ -11,6 +12,14 @@ internal sealed class SqliteEngine : Engine
 {
     /// <summary>How long a writer waits for another one.</summary>
     private const int PatienceInSeconds = 10;
+
+    static SqliteEngine()
+    {
+        // Each connection is used by one thread at a time, so that the engine need not take a lock for every column it hands over.
+        // A refusal is harmless: it means that the engine was used before and keeps its locks.
+        Batteries_V2.Init();
+        _ = raw.sqlite3_config(raw.SQLITE_CONFIG_MULTITHREAD);
+    }
 
     private readonly SqliteConnection connection;
     private readonly Dictionary<FactTable, SqliteInsert> inserts = [];
@@ -64,7 +73,7 @@ internal sealed class SqliteEngine : Engine
     public override void Rollback()
     {
         // Some faults (a full disk) have ended the transaction already.
-        if (SQLitePCL.raw.sqlite3_get_autocommit(connection.Handle) == 0)
+        if (raw.sqlite3_get_autocommit(connection.Handle) == 0)
         {
             version = -1;
             Execute("ROLLBACK");
@@ -90,6 +99,15 @@ internal sealed class SqliteEngine : Engine
         {
             table.ToRow(fact, row);
             insert.Insert(row);
+        }
+    }
+
+    public override void Read(DbConnection on, FactTable table, long after, long upto, Action<Row> take)
+    {
+        using var rows = new SqliteRows((SqliteConnection)on, Sql.Span(table, "?", "?"), after, upto);
+        while (rows.Next())
+        {
+            take(rows);
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Evengrist.Ledger;
 
 namespace Evengrist.Records.Tables;
@@ -13,7 +12,7 @@ internal sealed class ConnectionTable() : FactTable("connection", "from_place", 
 
     public override bool Takes(Fact fact) => fact is Connected;
 
-    public override Fact FromRow(DbDataReader row, Attribution attribution) =>
+    public override Fact FromRow(Row row, Attribution attribution) =>
         new Connected(row.Number(), row.Place(Content), row.Place(Content + 1), attribution);
 
     protected override void ToRow(Fact fact, Span<object?> content)

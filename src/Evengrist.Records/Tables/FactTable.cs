@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Evengrist.Ledger;
 
 namespace Evengrist.Records.Tables;
@@ -52,7 +51,7 @@ internal abstract class FactTable(string name, params string[] content)
     }
 
     /// <summary>The fact from a row that begins with the columns of <see cref="Read"/>.</summary>
-    public abstract Fact FromRow(DbDataReader row, Attribution attribution);
+    public abstract Fact FromRow(Row row, Attribution attribution);
 
     protected abstract void ToRow(Fact fact, Span<object?> content);
 }

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Evengrist.Ledger;
 
 namespace Evengrist.Records.Tables;
@@ -13,8 +12,8 @@ internal sealed class HappeningTable() : FactTable("happening", "place", "at_us"
 
     public override bool Takes(Fact fact) => fact is Happened;
 
-    public override Fact FromRow(DbDataReader row, Attribution attribution) => new Happened(
-        new Happening(row.Number(), row.Place(Content), row.Moment(Content + 1), (HappeningKind)row.GetInt32(Content + 2), row.GetString(Content + 3)),
+    public override Fact FromRow(Row row, Attribution attribution) => new Happened(
+        new Happening(row.Number(), row.Place(Content), row.Moment(Content + 1), (HappeningKind)row.Int(Content + 2), row.Text(Content + 3)),
         attribution);
 
     protected override void ToRow(Fact fact, Span<object?> content)

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 
@@ -12,8 +11,8 @@ internal sealed class MovementTable() : FactTable("movement", "from_place", "to_
 
     public override bool Takes(Fact fact) => fact is Moved;
 
-    public override Fact FromRow(DbDataReader row, Attribution attribution) => new Moved(
-        new Movement(row.Number(), row.Place(Content), row.Place(Content + 1), Mass.FromGrams(row.GetInt64(Content + 2)), row.Moment(Content + 3), row.Moment(Content + 4)),
+    public override Fact FromRow(Row row, Attribution attribution) => new Moved(
+        new Movement(row.Number(), row.Place(Content), row.Place(Content + 1), Mass.FromGrams(row.Long(Content + 2)), row.Moment(Content + 3), row.Moment(Content + 4)),
         attribution);
 
     protected override void ToRow(Fact fact, Span<object?> content)

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 
@@ -16,13 +15,13 @@ internal sealed class PlaceTable() : FactTable("place", "number", "code", "kind"
 
     public override bool Takes(Fact fact) => fact is PlaceOpened;
 
-    public override Fact FromRow(DbDataReader row, Attribution attribution) => new PlaceOpened(row.Number(),
-        new Place(row.Place(Content), row.GetString(Content + 1), (PlaceKind)row.GetInt32(Content + 2), row.GetString(Content + 3), row.GetString(Content + 4))
+    public override Fact FromRow(Row row, Attribution attribution) => new PlaceOpened(row.Number(),
+        new Place(row.Place(Content), row.Text(Content + 1), (PlaceKind)row.Int(Content + 2), row.Text(Content + 3), row.Text(Content + 4))
         {
-            Capacity = row.IsDBNull(Content + 5) ? null : Mass.FromGrams(row.GetInt64(Content + 5)),
-            Of = row.GetString(Content + 6),
-            CoreShare = row.GetDouble(Content + 7),
-            Stirred = Mass.FromGrams(row.GetInt64(Content + 8)),
+            Capacity = row.IsNone(Content + 5) ? null : Mass.FromGrams(row.Long(Content + 5)),
+            Of = row.Text(Content + 6),
+            CoreShare = row.Double(Content + 7),
+            Stirred = Mass.FromGrams(row.Long(Content + 8)),
         },
         attribution);
 

@@ -1,4 +1,3 @@
-using System.Data.Common;
 using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -16,11 +15,11 @@ internal sealed class ReadingTable() : FactTable(
 
     public override bool Takes(Fact fact) => fact is Measured;
 
-    public override Fact FromRow(DbDataReader row, Attribution attribution) => new Measured(
+    public override Fact FromRow(Row row, Attribution attribution) => new Measured(
         new Reading(
-            row.Number(), row.Place(Content), row.Moment(Content + 1), (Property)row.GetInt32(Content + 2), row.Decimal(Content + 3), row.GetString(Content + 4),
+            row.Number(), row.Place(Content), row.Moment(Content + 1), (Property)row.Int(Content + 2), row.Decimal(Content + 3), row.Text(Content + 4),
             row.DecimalOrNone(Content + 5) is { } moisture ? Basis.At(moisture) : default,
-            row.GetString(Content + 6), row.GetString(Content + 7), row.DecimalOrNone(Content + 8)),
+            row.Text(Content + 6), row.Text(Content + 7), row.DecimalOrNone(Content + 8)),
         attribution);
 
     protected override void ToRow(Fact fact, Span<object?> content)

@@ -7,7 +7,7 @@ internal static class Sql
 
     public static string Names(IEnumerable<string> columns) => string.Join(", ", columns.Select(c => $"\"{c}\""));
 
-    public static string Span(FactTable table) => $"SELECT {Names(table.Read)} FROM {table.Name} WHERE id > @after AND id <= @upto";
+    public static string Span(FactTable table, string after, string upto) => $"SELECT {Names(table.Read)} FROM {table.Name} WHERE id > {after} AND id <= {upto}";
 
     public static string Insert(FactTable table) =>
         $"INSERT INTO {table.Name} ({Names(table.Columns)}) VALUES ({string.Join(", ", table.Columns.Select(c => "@" + c))})";
