@@ -55,6 +55,23 @@ public sealed class AppendOnlyTests
         Assert.Equal(1, site.Execute(Insert + "(900, 1, 2, 1, 5, 5, 'x', 'x', 'a', 9, NULL)"));
     }
 
+    [Theory, OnSqlite, OnPostgres]
+    public void Database_FactOfAPlaceThatIsNotThere_IsRefused(Store store)
+    {
+        using var site = Filled(store);
+        foreach (var row in new[]
+        {
+            "movement (id, from_place, to_place, mass_g, at_us, until_us, \"by\", source, source_key, recorded_us) VALUES (900, 1, 99, 1, 5, 5, 'x', 'x', 'a', 9)",
+            "movement (id, from_place, to_place, mass_g, at_us, until_us, \"by\", source, source_key, recorded_us) VALUES (900, 99, 1, 1, 5, 5, 'x', 'x', 'a', 9)",
+            "happening (id, place, at_us, kind, text, \"by\", source, source_key, recorded_us) VALUES (900, 99, 5, 1, '', 'x', 'x', 'a', 9)",
+            "connection (id, from_place, to_place, \"by\", source, source_key, recorded_us) VALUES (900, 1, 99, 'x', 'x', 'a', 9)",
+        })
+        {
+            var fault = Assert.ThrowsAny<DbException>(() => site.Execute("INSERT INTO " + row));
+            Assert.True(fault.SqlState == "23503" || fault.Message.Contains("FOREIGN KEY", StringComparison.Ordinal), fault.Message);
+        }
+    }
+
     private static TestSite Filled(Store store)
     {
         var site = new TestSite(store);
