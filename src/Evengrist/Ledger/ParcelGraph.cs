@@ -72,6 +72,13 @@ public sealed class ParcelGraph : IParcelMaker
 
     internal void CutBackTo(int count) => Rows.CutBackTo(count);
 
+    /// <summary>Makes room for what so many movements are likely to come to, so that arrays need not grow step by step; a mill's year came to 1.6 parcels and 4 to 5 edges a movement.</summary>
+    internal void MakeRoomFor(int count)
+    {
+        Resize(Math.Max(places.Length, count + count / 2));
+        Rows.MakeRoomFor(count + count / 2, count * 4);
+    }
+
     // A load or a mixture of parts; their shares are by grams.
     private int Add(int place, int movement, long at, long end, List<Layer> parts, double mass)
     {
@@ -117,7 +124,11 @@ public sealed class ParcelGraph : IParcelMaker
             return;
         }
 
-        var size = places.Length + places.Length / 2;
+        Resize(places.Length + places.Length / 2);
+    }
+
+    private void Resize(int size)
+    {
         Array.Resize(ref places, size);
         Array.Resize(ref movements, size);
         Array.Resize(ref from, size);

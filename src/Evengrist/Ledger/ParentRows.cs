@@ -72,6 +72,21 @@ public sealed class ParentRows
         return Count++;
     }
 
+    /// <summary>Makes room for so many parcels and edges in one go.</summary>
+    internal void MakeRoomFor(int parcels, int edges)
+    {
+        if (edges > parents.Length)
+        {
+            Array.Resize(ref parents, edges);
+            Array.Resize(ref shares, edges);
+        }
+
+        if (parcels + 1 > first.Length)
+        {
+            Array.Resize(ref first, parcels + 1);
+        }
+    }
+
     /// <summary>Numbers of the parents of a parcel.</summary>
     public ReadOnlySpan<int> ParentsOf(int parcel) => parents.AsSpan(first[parcel], first[parcel + 1] - first[parcel]);
 

@@ -74,6 +74,11 @@ public sealed class Reckoning
             GoBackBefore(earliest);
         }
 
+        if (Parcels.Count == 0)
+        {
+            Parcels.MakeRoomFor(book.Movements.Count);
+        }
+
         var since = run.Stretches;
         while (run.HasMore)
         {

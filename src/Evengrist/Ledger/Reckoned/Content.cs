@@ -12,6 +12,16 @@ internal abstract class Content
     /// <summary>Grams that can be drawn before another parcel begins to leave; infinite where what leaves does not change by drawing.</summary>
     public virtual double Alike => double.PositiveInfinity;
 
+    /// <summary>Whether it was kept as it lies, so that it must not change any more; a copy may.</summary>
+    public bool IsKept { get; private set; }
+
+    /// <summary>Keeps it as it lies.</summary>
+    public Content Keep()
+    {
+        IsKept = true;
+        return this;
+    }
+
     /// <summary>Sets grams of a parcel down in the place.</summary>
     public abstract void Fill(int parcel, double grams);
 

@@ -8,7 +8,7 @@ internal sealed class JunctionContent : Content
     private readonly int place;
     private readonly IParcelMaker maker;
     private readonly List<Layer> parts;
-    private List<Layer> before;
+    private readonly List<Layer> before = [];
     private double beforeGrams;
     private int mixture;
     private double grams;
@@ -24,7 +24,6 @@ internal sealed class JunctionContent : Content
         this.place = place;
         this.maker = maker;
         this.parts = parts;
-        before = [];
         mixture = -1;
     }
 
@@ -41,15 +40,7 @@ internal sealed class JunctionContent : Content
         }
 
         grams += added;
-        var i = parts.FindIndex(p => p.Parcel == parcel);
-        if (i >= 0)
-        {
-            parts[i] = parts[i] with { Grams = parts[i].Grams + added };
-        }
-        else
-        {
-            parts.Add(new Layer(parcel, added));
-        }
+        parts.Add(parcel, added);
     }
 
     public override void Draw(double wanted, List<Layer> taken)
@@ -88,12 +79,14 @@ internal sealed class JunctionContent : Content
     }
 
     /// <summary>The next mixture becomes a parcel of its own, even if it is like the last one.</summary>
-    public void Forget() => before = [];
+    public void Forget() => before.Clear();
 
-    public override Content Copy(IParcelMaker other) => new JunctionContent(place, other, [.. parts])
+    public override Content Copy(IParcelMaker other)
     {
-        before = [.. before], beforeGrams = beforeGrams, mixture = mixture, grams = grams, stirred = stirred,
-    };
+        var copy = new JunctionContent(place, other, [.. parts]) { beforeGrams = beforeGrams, mixture = mixture, grams = grams, stirred = stirred };
+        copy.before.AddRange(before);
+        return copy;
+    }
 
     private void Stir()
     {
@@ -101,7 +94,7 @@ internal sealed class JunctionContent : Content
         if (parts.Count == 1)
         {
             mixture = parts[0].Parcel;
-            before = [];
+            before.Clear();
             return;
         }
 
@@ -112,7 +105,8 @@ internal sealed class JunctionContent : Content
         }
 
         mixture = maker.Mix(place, parts, grams);
-        before = [.. parts];
+        before.Clear();
+        before.AddRange(parts);
         beforeGrams = grams;
     }
 

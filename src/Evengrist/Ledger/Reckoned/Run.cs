@@ -44,7 +44,7 @@ internal sealed class Run
     public IEnumerable<(int Place, List<Layer> Layers)> Arriving() =>
         flows.Where(f => f.Arrived is { Count: > 0 }).Select(f => (f.To, new List<Layer>(f.Arrived!)));
 
-    /// <summary>Takes up a run where another stood; the copies make their parcels here.</summary>
+    /// <summary>Takes up a run where another stood; what changes from here on makes its parcels here.</summary>
     public void TakeUp(long now, IEnumerable<Flow> underWay, IEnumerable<(int Place, Content Content)> lying)
     {
         Now = now;
@@ -55,7 +55,7 @@ internal sealed class Run
         contents = new Content?[book.Places.Count];
         foreach (var (place, content) in lying)
         {
-            contents[place - 1] = content.Copy(maker);
+            contents[place - 1] = content.Keep();
         }
     }
 
@@ -64,21 +64,24 @@ internal sealed class Run
     {
         foreach (var content in contents)
         {
-            (content as JunctionContent)?.Forget();
+            if (content is JunctionContent { IsKept: false } junction)
+            {
+                junction.Forget();
+            }
         }
 
         flows.ForEach(f => f.Layered = -1);
         return (flows.ConvertAll(f => f.Copy()), Lying().ToList());
     }
 
-    /// <summary>What lies where now, as copies.</summary>
+    /// <summary>What lies where now, kept as it lies: the run goes on with copies of what it touches.</summary>
     public IEnumerable<(int Place, Content Content)> Lying()
     {
         for (var i = 0; i < contents.Length; i++)
         {
             if (contents[i] is { Grams: > 0 } content)
             {
-                yield return (i + 1, content.Copy(maker));
+                yield return (i + 1, content.Keep());
             }
         }
     }
@@ -166,25 +169,21 @@ internal sealed class Run
     // What is whole is handed over first: a load set down in a truck may leave it in the same moment.
     private void Finish(List<Flow> among)
     {
-        if (!EndsNow(among))
+        while (HandWhole(among))
         {
-            return;
-        }
-
-        while (among.Exists(IsWhole))
-        {
-            foreach (var flow in among.FindAll(IsWhole))
-            {
-                Hand(flow);
-                among.Remove(flow);
-            }
-
             CarryDue(among, Now);
         }
 
-        foreach (var flow in among.FindAll(f => f.Until <= Now))
+        for (var i = 0; i < among.Count;)
         {
+            if (among[i].Until > Now)
+            {
+                i++;
+                continue;
+            }
+
             // A place may be a few grams short by the rounding of even rates; more than that is of unknown origin, and kept.
+            var flow = among[i];
             var missing = flow.Grams - flow.Moved;
             if (missing > RoundingOfRates)
             {
@@ -192,24 +191,29 @@ internal sealed class Run
             }
 
             Hand(flow);
-            among.Remove(flow);
+            among.RemoveAt(i);
         }
     }
 
-    private bool EndsNow(List<Flow> among)
+    private bool HandWhole(List<Flow> among)
     {
-        foreach (var flow in among)
+        var any = false;
+        for (var i = 0; i < among.Count;)
         {
-            if (flow.Until <= Now)
+            if (among[i] is var flow && flow.Until <= Now && flow.Grams - flow.Moved <= Content.Nothing)
             {
-                return true;
+                any = true;
+                Hand(flow);
+                among.RemoveAt(i);
+            }
+            else
+            {
+                i++;
             }
         }
 
-        return false;
+        return any;
     }
-
-    private bool IsWhole(Flow flow) => flow.Until <= Now && flow.Grams - flow.Moved <= Content.Nothing;
 
     private void Begin()
     {
@@ -259,6 +263,13 @@ internal sealed class Run
         among.Insert(i, flow);
     }
 
+    // What lies in a place, free to be changed.
+    private Content? Open(int place)
+    {
+        ref var content = ref contents[place - 1];
+        return content is { IsKept: true } kept ? content = kept.Copy(maker) : content;
+    }
+
     private double Carry(Flow flow, double grams, long moment)
     {
         taken.Clear();
@@ -268,7 +279,7 @@ internal sealed class Run
         }
         else
         {
-            var from = contents[flow.From - 1];
+            var from = Open(flow.From);
             from?.Draw(grams, taken);
             if (from is { Grams: <= 0 } && flow.Until == flow.At && from is not JunctionContent)
             {
@@ -302,21 +313,12 @@ internal sealed class Run
     {
         if (flow.Arrived is not { } arrived)
         {
-            var to = contents[flow.To - 1] ??= Make(book[new PlaceId(flow.To)]);
+            var to = Open(flow.To) ?? (contents[flow.To - 1] = Make(book[new PlaceId(flow.To)]));
             to.Fill(flow.MakesLayers ? LayerOf(flow, parcel, grams) : parcel, grams);
             return;
         }
 
-        for (var i = arrived.Count - 1; i >= 0 && i >= arrived.Count - 32; i--)
-        {
-            if (arrived[i].Parcel == parcel)
-            {
-                arrived[i] = arrived[i] with { Grams = arrived[i].Grams + grams };
-                return;
-            }
-        }
-
-        arrived.Add(new Layer(parcel, grams));
+        arrived.Add(parcel, grams, lookBack: 32);
     }
 
     // What falls into a wheat bin is a parcel of its own, so that a trace can name the bin.
@@ -348,7 +350,7 @@ internal sealed class Run
         var place = book[new PlaceId(flow.To)];
         if (place.Kind.Role() == PlaceRole.Unit)
         {
-            (contents[flow.To - 1] ??= Make(place)).Fill(parcel, flow.Grams);
+            (Open(flow.To) ?? (contents[flow.To - 1] = Make(place))).Fill(parcel, flow.Grams);
         }
     }
 

@@ -27,16 +27,7 @@ internal sealed class StirredContent : Content
     public override void Fill(int parcel, double added)
     {
         grams += added;
-        for (var i = parts.Count - 1; i >= 0; i--)
-        {
-            if (parts[i].Parcel == parcel)
-            {
-                parts[i] = parts[i] with { Grams = parts[i].Grams + added };
-                return;
-            }
-        }
-
-        parts.Add(new Layer(parcel, added));
+        parts.Add(parcel, added);
     }
 
     public override void Draw(double wanted, List<Layer> taken)
