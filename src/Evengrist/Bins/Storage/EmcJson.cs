@@ -1,0 +1,64 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Evengrist.Bins.Storage;
+
+/// <summary>Constants of the equilibrium equations as JSON text and back, without loss: what is kept as a paper of the kind <c>emc-constants</c>.</summary>
+/// <remarks>Camel case; enums by name. Unknown and missing fields are faults.</remarks>
+public static class EmcJson
+{
+    /// <summary>The kind of paper it is kept as.</summary>
+    public const string PaperKind = "emc-constants";
+
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        WriteIndented = true,
+        NumberHandling = JsonNumberHandling.Strict,
+        PropertyNameCaseInsensitive = false,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        AllowDuplicateProperties = false,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        IgnoreReadOnlyProperties = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false) },
+    };
+
+    /// <summary>The table as JSON.</summary>
+    public static string Write(EmcTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        return JsonSerializer.Serialize(new Written(table.Constants, table.Classes), Options);
+    }
+
+    /// <summary>Reads a table and checks it.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="table">The table; null where there is a fault.</param>
+    /// <param name="faults">Each fault a sentence; empty where there is none.</param>
+    public static bool TryRead(string json, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out EmcTable? table, out IReadOnlyList<string> faults)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        table = null;
+        try
+        {
+            var read = JsonSerializer.Deserialize<Written>(json, Options);
+            if (read is null || read.Constants.Any(c => c is null) || read.Classes.Any(c => c.Value is null))
+            {
+                faults = ["The constants are an object with a list of constants and the wheat of each class; read null."];
+                return false;
+            }
+
+            var made = new EmcTable(read.Constants, read.Classes);
+            faults = made.Faults();
+            table = faults.Count == 0 ? made : null;
+        }
+        catch (JsonException e)
+        {
+            faults = [e.Message];
+        }
+
+        return table is not null;
+    }
+
+    private sealed record Written(IReadOnlyList<EmcConstants> Constants, IReadOnlyDictionary<string, string> Classes);
+}
