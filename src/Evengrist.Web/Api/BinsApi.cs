@@ -1,5 +1,7 @@
 using System.ComponentModel;
 using Evengrist.Ledger;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
 using Evengrist.Web.Sights;
 using Evengrist.Web.Start;
 using NodaTime;
@@ -16,7 +18,15 @@ public static class BinsApi
         bins.MapGet("", All).WithSummary("Every wheat, temper and flour bin with its stock").Produces<BinAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         bins.MapGet("{code}/content", Content).WithSummary("What lies in a wheat bin under one hypothesis of outflow, and what comes out next under each")
             .Produces<ContentAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
+        bins.MapPost("sound", (Delegate)SoundAsync).WithSummary("Tonnes from a posed sounding, with ± and against the ledger, or the level of so many tonnes; needs no records").WithDescription(SoundingCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<SoundingAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        bins.MapPost("calibrate", (Delegate)CalibrateAsync).WithSummary("The pack factor of a posed bin from weighing it out; needs no records").WithDescription(WeighOutCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
+
+    private static Task<IResult> SoundAsync(HttpContext context) => Posed.ReplyAsync(context, SoundingCase.Read, SoundingAnswer.To);
+
+    private static Task<IResult> CalibrateAsync(HttpContext context) => Posed.ReplyAsync(context, WeighOutCase.Read, WeighOutAnswer.To);
 
     private static IResult All(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof)
     {

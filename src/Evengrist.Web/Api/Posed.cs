@@ -1,4 +1,5 @@
 using Evengrist.Plant;
+using Evengrist.Plant.Answers;
 
 namespace Evengrist.Web.Api;
 
@@ -17,5 +18,20 @@ internal static class Posed
         return answered.Ok ? Results.Ok(answered.Value) : Results.Problem(
             string.Join(" ", answered.Faults.Take(10)), statusCode: StatusCodes.Status400BadRequest, title: "The case cannot be read",
             extensions: new Dictionary<string, object?> { ["faults"] = answered.Faults.Select(f => f.ToString()).ToArray() });
+    }
+
+    /// <summary>Reads the case and answers it, or says why it has no answer (422).</summary>
+    public static async Task<IResult> ReplyAsync<TCase, TAnswer>(HttpContext context, Func<Stream, Parsed<TCase>> read, Func<TCase, Reply<TAnswer>> reply)
+        where TCase : class
+        where TAnswer : class
+    {
+        Reply<TAnswer>? none = null;
+        var result = await AnswerAsync(context, read, posed =>
+        {
+            var replied = reply(posed);
+            none = replied.Answer is null ? replied : null;
+            return replied.Answer is { } answer ? Parsing.Got(answer) : Parsing.Failed<TAnswer>([.. replied.Reasons.Select(r => Fault.AtPath("$", "", r))]);
+        });
+        return none is null ? result : Results.Problem(string.Join(" ", none.Reasons), statusCode: StatusCodes.Status422UnprocessableEntity, title: "The case has no answer");
     }
 }

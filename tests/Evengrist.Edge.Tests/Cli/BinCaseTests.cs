@@ -1,0 +1,81 @@
+using System.Text.Json;
+using Evengrist.Edge.Tests.Plant;
+
+namespace Evengrist.Edge.Tests.Cli;
+
+/// <summary>Posed bins through the command line: soundings and weigh-outs.</summary>
+public sealed class BinCaseTests
+{
+    [Fact]
+    public void Sound_SampleCase_IsTheWorkedCaseOfThePage()
+    {
+        // docs/model/bin-shape.md [derived].
+        var answer = Json("sound", "sound-level.json");
+        Assert.Equal(1295.907, answer.GetProperty("volumeM3").GetDouble(), 0.001);
+        Assert.Equal(1063.895, answer.GetProperty("tonnes").GetDouble(), 0.001);
+        Assert.Equal(13.843, answer.GetProperty("standardUncertaintyTonnes").GetDouble(), 0.001);
+        Assert.Contains("1.292", answer.GetProperty("densityFrom").GetString(), StringComparison.Ordinal);
+        Assert.True(answer.GetProperty("againstTheLedger").GetProperty("isWithin").GetBoolean());
+    }
+
+    [Fact]
+    public void Sound_TonnesOfTheSounding_GiveTheLevelBack()
+    {
+        using var folder = new Folder();
+        const string Case = """{ "shape": { "diameterMetres": 10, "wallMetres": 20 }, "holds": { "t": 1063.8950428 }, "surface": "level", "density": { "kgPerM3": 789.39 }, "packFactor": { "value": 1.04, "uncertainty": 0.01 } }""";
+        var (status, output, _) = Shell.Run("bins", "sound", "--in", folder.File("case.json", Case), "--json");
+        Assert.Equal(0, status);
+        Assert.Equal(3.5, JsonDocument.Parse(output).RootElement.GetProperty("ullageAtWallM").GetDouble(), 1e-6);
+    }
+
+    [Fact]
+    public void Sound_WithoutAPackFactor_SaysThatItIsNotCalibrated()
+    {
+        using var folder = new Folder();
+        var (status, output, _) = Shell.Run("bins", "sound", "--in", folder.File("case.json", File.ReadAllText(Repository.Sample("cases", "sound-level.json")).Replace("\"packFactor\": { \"value\": 1.04, \"uncertainty\": 0.01 },", "", StringComparison.Ordinal)));
+        Assert.Equal(0, status);
+        Assert.Contains("not calibrated", output, StringComparison.Ordinal);
+        Assert.Contains("from memory", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Calibrate_SampleCase_IsTheWorkedCaseOfThePage()
+    {
+        var answer = Json("calibrate", "weigh-out.json");
+        Assert.Equal(1.0399, answer.GetProperty("packFactor").GetDouble(), 1e-4);
+        Assert.Equal(0.0197, answer.GetProperty("standardUncertainty").GetDouble(), 1e-4);
+    }
+
+    [Theory]
+    [InlineData("\"ullage\": 3.5", "\"ullage\": 25", 3, "the wall is bare")]
+    [InlineData("\"surface\": \"level\"", "\"surface\": \"sloping\"", 2, "$.sounding.surface")]
+    [InlineData("\"wallMetres\": 20", "\"wallMetres\": 20, \"hopperDegrees\": 45", 2, "both a slope and an outlet")]
+    [InlineData("\"unit\": \"lb/bu\"", "\"unit\": \"kg\"", 2, "$.testWeight")]
+    [InlineData("\"value\": 60.0", "\"value\": 600.0", 2, "Is the unit right")]
+    public void Sound_WhatCannotBe_SaysWhatToDo(string was, string becomes, int status, string says)
+    {
+        using var folder = new Folder();
+        var text = File.ReadAllText(Repository.Sample("cases", "sound-level.json"));
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        var (exit, output, error) = Shell.Run("bins", "sound", "--in", folder.File("case.json", text.Replace(was, becomes, StringComparison.Ordinal)), "--json");
+        Assert.Equal((status, ""), (exit, output));
+        Assert.Contains(says, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Sound_MoreThanGoesIn_SaysWhatTheBinHolds()
+    {
+        using var folder = new Folder();
+        const string Case = """{ "shape": { "diameterMetres": 10, "wallMetres": 20 }, "holds": { "t": 2000 }, "surface": "level", "density": { "kgPerM3": 780 } }""";
+        var (status, _, error) = Shell.Run("bins", "sound", "--in", folder.File("case.json", Case));
+        Assert.Equal(3, status);
+        Assert.Contains("1570.8 m³", error, StringComparison.Ordinal);
+    }
+
+    private static JsonElement Json(string verb, string sample)
+    {
+        var (status, output, error) = Shell.Run("bins", verb, "--in", Repository.Sample("cases", sample), "--json");
+        Assert.Equal((0, ""), (status, error));
+        return JsonDocument.Parse(output).RootElement;
+    }
+}
