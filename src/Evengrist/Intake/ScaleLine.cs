@@ -60,7 +60,7 @@ internal sealed class ScaleLine
     };
 
     // In the scale's unit and basis, multiplied before it is divided so that a half stays a half; the slope carries the ±.
-    private static (decimal Value, decimal Slope) Carried(Finding finding, ContractScale scale, bool durum)
+    internal static (decimal Value, decimal Slope) Carried(Finding finding, ContractScale scale, bool durum)
     {
         if (scale.Factor == Property.TestWeight && finding.Unit != scale.Unit)
         {

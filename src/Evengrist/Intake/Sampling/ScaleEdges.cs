@@ -31,7 +31,7 @@ public static class ScaleEdges
     // Where the answer may change: steps, half-ways between them, limits, ends, and steps counted beyond the table.
     private static IEnumerable<decimal> Candidates(ContractScale scale, decimal value, decimal reach)
     {
-        var from = scale.Steps.Select(s => s.From).ToArray();
+        var from = scale.Table.Select(s => s.From).ToArray();
         IEnumerable<decimal> middles = from.Zip(from.Skip(1), (a, b) => (a + b) / 2);
         decimal?[] limits = [scale.End, scale.RejectAbove, scale.RejectBelow];
         return [.. from, .. middles, .. limits.OfType<decimal>(), .. Beyond(scale.Above, from[^1], value, reach), .. Beyond(scale.Below, from[0], value, reach)];
