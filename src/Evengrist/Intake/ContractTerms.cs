@@ -62,6 +62,9 @@ public sealed record ContractTerms
         .Concat(DryMatterShrink ? [Property.Moisture] : [])
         .Distinct().Order().ToList();
 
+    /// <summary>Whether the pay hangs on a property.</summary>
+    public bool GoesBy(Property what) => Scales.Any(s => s.Factor == what) || (DeductDockage && what == Property.Dockage) || (DryMatterShrink && what == Property.Moisture);
+
     /// <summary>Every fault of the terms as data, each a sentence; empty where there is none.</summary>
     public IReadOnlyList<string> Faults() => TermsCheck.Of(this).ToList();
 }

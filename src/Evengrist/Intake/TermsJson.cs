@@ -10,7 +10,7 @@ namespace Evengrist.Intake;
 /// <remarks>Camel case; enums by name; moisture in per cent; a basis as <c>12mb</c> or <c>dry</c>; dates as 2025-07-09. Unknown and missing fields are faults.</remarks>
 public static class TermsJson
 {
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    internal static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
     {
         WriteIndented = true,
         NumberHandling = JsonNumberHandling.Strict,

@@ -1,43 +1,22 @@
-using System.Text.RegularExpressions;
 using Evengrist.Intake;
 using Evengrist.Records;
+using Evengrist.Records.Intake;
 
 namespace Evengrist.Web.Sights.Trucks;
 
 /// <summary>The contracts of the shelf as terms, by the title that stands on a ticket.</summary>
-public sealed partial class Terms
+public sealed class Terms
 {
-    private readonly Dictionary<string, ContractTerms> byTitle = new(StringComparer.OrdinalIgnoreCase);
+    private readonly TermsShelf shelf;
 
-    private Terms(IEnumerable<Paper> contracts)
-    {
-        foreach (var contract in contracts)
-        {
-            if (TermsJson.TryRead(contract.Json, out var terms, out _))
-            {
-                byTitle[$"{contract.Code} v{contract.Version}"] = terms;
-            }
-        }
-    }
+    private Terms(TermsShelf shelf) => this.shelf = shelf;
 
-    /// <summary>Every version whose terms can be read, by title.</summary>
-    public IReadOnlyList<ContractTerms> All => [.. byTitle.Values.OrderBy(t => t.Code, StringComparer.OrdinalIgnoreCase).ThenByDescending(t => t.Version)];
+    /// <summary>Every version whose terms can be read, by code, the newest first.</summary>
+    public IReadOnlyList<ContractTerms> All => shelf.All;
 
     /// <summary>The contracts a mill keeps.</summary>
-    public static Terms Of(Mill mill)
-    {
-        ArgumentNullException.ThrowIfNull(mill);
-        return new Terms(mill.Contracts.All());
-    }
+    public static Terms Of(Mill mill) => new(TermsShelf.Of(mill));
 
-    /// <summary>The terms that a ticket names (<c>CODE v1</c>, <c>CODE 1</c>, or a code alone for its newest version); null where there are none.</summary>
-    public ContractTerms? Find(string? named)
-    {
-        var text = (named ?? "").Trim();
-        var title = Title().Match(text) is { Success: true } match ? $"{match.Groups["code"].Value} v{match.Groups["version"].Value}" : text;
-        return byTitle.GetValueOrDefault(title) ?? All.FirstOrDefault(t => t.Code.Equals(title, StringComparison.OrdinalIgnoreCase));
-    }
-
-    [GeneratedRegex(@"^(?<code>\S+) v?(?<version>\d+)\b", RegexOptions.CultureInvariant)]
-    private static partial Regex Title();
+    /// <summary>The terms that a ticket names; null where there are none.</summary>
+    public ContractTerms? Find(string? named) => shelf.Find(named);
 }
