@@ -24,34 +24,9 @@ public sealed record ProveEmpty(string Place, Instant At, string Words = "")
             {
                 var place = view.Book.Named(Place);
                 difference = view.Book.StockOf(place.Id, At);
-                return [.. Difference(view.Book, place, difference), new Happen($"{place.Code} empty {At.ToMicros()}", place.Code, At, HappeningKind.ProvenEmpty, Words)];
+                return [.. StockDifference.Drafts(view.Book, place, difference, At, $"{place.Code} was seen empty"), new Happen($"{place.Code} empty {At.ToMicros()}", place.Code, At, HappeningKind.ProvenEmpty, Words)];
             },
             by, Source, recorded);
         return (difference, receipt);
-    }
-
-    private IEnumerable<Draft> Difference(Book book, Place place, Mass difference)
-    {
-        if (difference == Mass.Zero)
-        {
-            yield break;
-        }
-
-        var tooMuch = difference > Mass.Zero;
-        var (kind, code) = tooMuch ? (PlaceKind.Shortage, "SHORTAGE") : (PlaceKind.Gain, "GAIN");
-        if (book.OfKind(kind).FirstOrDefault() is { } there)
-        {
-            code = there.Code;
-        }
-        else
-        {
-            yield return new OpenPlace(code, code, kind);
-        }
-
-        var key = $"{place.Code} difference {At.ToMicros()}";
-        var note = $"{place.Code} was seen empty";
-        yield return tooMuch
-            ? new Move(key, place.Code, code, difference, At) { Note = note }
-            : new Move(key, code, place.Code, -difference, At) { Note = note };
     }
 }

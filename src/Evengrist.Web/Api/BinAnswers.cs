@@ -1,4 +1,5 @@
 using Evengrist.Bins;
+using Evengrist.Bins.States;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Web.Sights;
@@ -8,10 +9,11 @@ namespace Evengrist.Web.Api;
 
 /// <summary>A bin in short. Masses are grams as they lie.</summary>
 public sealed record BinAnswer(
-    string Code, string Kind, string Name, string Material, long StockGrams, long? CapacityGrams, bool OnHold, string? HoldReason, DateTimeOffset AsOf)
+    string Code, string Kind, string Name, string Material, long StockGrams, long? CapacityGrams, bool OnHold, string? HoldReason, IReadOnlyList<string> States, string? BarredBy, DateTimeOffset AsOf)
 {
     internal static BinAnswer Of(BinSight bin, Instant at) => new(
-        bin.Place.Code, bin.Place.Kind.Words(), bin.Place.Name, bin.Place.Material, bin.Stock.Grams, bin.Place.Capacity?.Grams, bin.Hold is not null, bin.Hold?.Text, at.ToDateTimeOffset());
+        bin.Place.Code, bin.Place.Kind.Words(), bin.Place.Name, bin.Place.Material, bin.Stock.Grams, bin.Place.Capacity?.Grams, bin.Hold is not null, bin.Hold?.Words,
+        [.. bin.Standing.States.Select(s => s.Words())], bin.Standing.Bars.Gravest?.Words, at.ToDateTimeOffset());
 }
 
 /// <summary>Protein of a blend from truck readings; one standard uncertainty, the trucks' errors taken as independent.</summary>

@@ -1,4 +1,5 @@
 using Evengrist.Bins;
+using Evengrist.Bins.States;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
@@ -45,14 +46,14 @@ public sealed record BinSight(Place Place, Mass Stock, Mass In, Mass Out)
     public IReadOnlyList<NextOut> Next { get; init; } = [];
 
     /// <summary>The open hold.</summary>
-    public Happening? Hold { get; init; }
+    public Happening? Hold => Standing.Bars.Held;
 
-    /// <summary>The newest state said of it.</summary>
-    public Happening? State { get; init; }
+    /// <summary>How it stands.</summary>
+    public required BinStanding Standing { get; init; }
 
     /// <summary>How full it is, 0 to 1; null where no capacity is stated.</summary>
     public double? Fill => Place.Capacity is { } capacity ? (double)Stock.Grams / capacity.Grams : null;
 
-    /// <summary>Whether its state keeps everybody from drawing: somebody is inside, or it is under gas.</summary>
-    public bool IsStopped => State?.Text is { } text && BinStates.Stops(text);
+    /// <summary>Whether somebody is inside, or it is under gas.</summary>
+    public bool IsStopped => Standing.Gravest <= BinState.UnderGas;
 }

@@ -1,4 +1,5 @@
 using Evengrist.Bins;
+using Evengrist.Bins.States;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Records;
@@ -41,8 +42,7 @@ public sealed class BinSighting
         var (into, outOf) = book.ThroughputOf(place.Id, at);
         return new BinSight(place, book.StockOf(place.Id, at), into, outOf)
         {
-            Hold = book.HoldOn(place.Id, at),
-            State = book.HappeningsOn(place.Id).LastOrDefault(h => (h.Kind is HappeningKind.State or HappeningKind.ProvenEmpty) && h.At <= at),
+            Standing = BinStateModel.Of(book, place.Id, at),
         };
     }
 

@@ -61,11 +61,11 @@ public sealed record TodaySight(
             }
         }
 
-        foreach (var place in book.Happenings.Where(h => h.Kind == HappeningKind.State && h.At <= at).Select(h => h.On).Distinct())
+        foreach (var place in book.Happenings.Where(h => h.Kind is HappeningKind.PersonInside or HappeningKind.UnderGas or HappeningKind.State && h.At <= at).Select(h => h.On).Distinct())
         {
-            if (book.HappeningsOn(place).LastOrDefault(h => h.Kind == HappeningKind.State && h.At <= at) is { } state && BinStates.Stops(state.Text))
+            if (book.BarsOn(place, at) is { Gravest: { } bar } bars && (bars.PersonInside ?? bars.UnderGas) == bar)
             {
-                yield return new Waiting(Face.StateKind.Stop, book[place], state.Text, state.At);
+                yield return new Waiting(Face.StateKind.Stop, book[place], $"{(bars.PersonInside is null ? "under gas" : "person inside")}: {bar.Words}", bar.At);
             }
         }
 

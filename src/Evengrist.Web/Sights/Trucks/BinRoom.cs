@@ -7,10 +7,13 @@ namespace Evengrist.Web.Sights.Trucks;
 /// <summary>A wheat bin as a truck may be sent to it.</summary>
 /// <param name="Bin">The bin.</param>
 /// <param name="Stock">What lies there.</param>
-/// <param name="Hold">The open hold.</param>
-/// <param name="Stop">The state that keeps everybody away: somebody inside, under gas; null where there is none.</param>
-public sealed record BinRoom(Place Bin, Mass Stock, Happening? Hold, string? Stop)
+/// <param name="Bars">What keeps grain from going in.</param>
+public sealed record BinRoom(Place Bin, Mass Stock, Bars Bars)
 {
+    /// <summary>Why it cannot be chosen: a person inside, gas, a hold, shut; null where it can.</summary>
+    public string? Stop => Bars.AgainstIn(Bin.Kind) is not { } bar ? null
+        : (bar == Bars.PersonInside ? "PERSON INSIDE" : bar == Bars.UnderGas ? "UNDER GAS" : bar == Bars.Held ? "ON HOLD" : "SHUT") + $": {bar.Words}";
+
     /// <summary>Room left; null where no capacity is stated.</summary>
     public Mass? Room => Bin.Capacity - Stock;
 
@@ -19,14 +22,13 @@ public sealed record BinRoom(Place Bin, Mass Stock, Happening? Hold, string? Sto
     {
         ArgumentNullException.ThrowIfNull(book);
         return [.. book.OfKind(PlaceKind.Bin).OrderBy(b => b.Code, StringComparer.OrdinalIgnoreCase).Select(b => new BinRoom(
-            b, book.StockOf(b.Id, at), book.HoldOn(b.Id, at),
-            book.HappeningsOn(b.Id).LastOrDefault(h => h.Kind is HappeningKind.State or HappeningKind.ProvenEmpty && h.At <= at) is { Kind: HappeningKind.State } state && BinStates.Stops(state.Text) ? state.Text : null))];
+            b, book.StockOf(b.Id, at), book.BarsOn(b.Id, at)))];
     }
 
     /// <summary><c>B05 · HW · room 3,100.0 t</c>.</summary>
     public string Words(UnitSystem units) => string.Join(" · ", new[]
     {
         Bin.Code, Bin.Material, Room is { } room ? $"room {Shown.Wheat(room, units, units == UnitSystem.Si ? 1 : 0)}" : "no capacity stated",
-        Hold is null ? "" : "ON HOLD", Stop ?? "",
+        Stop ?? "",
     }.Where(w => w.Length > 0));
 }
