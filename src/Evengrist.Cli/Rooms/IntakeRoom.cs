@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
 using Evengrist.Intake;
+using Evengrist.Intake.Grading;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
@@ -12,7 +13,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Tickets, and what a load is worth under a contract.</summary>
 internal static class IntakeRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), Settle(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), Settle(voice), Grade(voice) };
 
     private static Command Settle(Voice voice)
     {
@@ -24,6 +25,20 @@ internal static class IntakeRoom
             Settlement settled => voice.Answer(posed.Json(asked), SettlementAnswer.Of(settled), answer => Say(answer, voice)),
             NotSettled refused => voice.NoAnswer(refused.Reasons),
             var other => throw new InvalidOperationException($"A settlement ended as {other.GetType().Name}."),
+        });
+        return command;
+    }
+
+    private static Command Grade(Voice voice)
+    {
+        var command = new Command("grade", "Grades a posed sample by a standard or a house class: grade, deciding factor, distances, special grades. Needs no records.");
+        var posed = new PosedVerb();
+        posed.AddTo(command, GradeCase.Help);
+        command.SetAction(asked => posed.Ask(asked, GradeCase.Read, c => Parsing.Got(GradeModel.Grade(c.Standard, c.Sample))) switch
+        {
+            Graded graded => voice.Answer(posed.Json(asked), GradeAnswer.Of(graded), answer => GradeWords.Say(answer, voice)),
+            NotGraded not => voice.NoAnswer([.. not.Reasons, .. not.AtBest is { } best ? [$"By what is known it is {best} at best."] : Array.Empty<string>()]),
+            var other => throw new InvalidOperationException($"A grading ended as {other.GetType().Name}."),
         });
         return command;
     }

@@ -1,5 +1,4 @@
 using Evengrist.Intake;
-using Evengrist.Plant.Imports;
 using Evengrist.Quantities;
 using NodaTime.Text;
 
@@ -53,39 +52,13 @@ public sealed record SettlementCase(Delivery Delivery, ContractTerms Terms)
             root.Member("on", required: false)?.Fault("a date such as \"2025-07-09\"");
         }
 
-        var findings = (root.Member("findings")?.Members() ?? []).Select(m => FindingOf(m.Name, m.Value)).OfType<Finding>().ToArray();
+        var findings = PosedFindings.Read(root.Member("findings"));
         var terms = root.Member("contract") is { } contract ? ContractOf(contract) : null;
         return gross is null || tare is null || !day.Success || terms is null
             ? null : new SettlementCase(new Delivery(Weighing.Of(gross.Value, tare.Value), day.Value, findings), terms);
     }
 
     private static Mass? Weight(JsonNode root, string name) => root.Member(name) is { } node && node.IsObject("kg", "t") ? node.Mass() : null;
-
-    private static Finding? FindingOf(string heading, JsonNode node)
-    {
-        var parsed = Heading.Of(heading);
-        var columns = Layout.Of(ImportKind.Intake).OfType<ReadingColumn>().Where(c => !c.IsUncertainty).ToArray();
-        var column = Array.Find(columns, c => c.Name == parsed?.Name);
-        if (column is null || !column.Takes(parsed!.Unit))
-        {
-            node.Fault(column is null ? $"a finding such as {string.Join(", ", columns.Select(c => c.Headings[0]))}" : $"the finding written {string.Join(" or ", column.Headings)}");
-            return null;
-        }
-
-        var (unit, basis) = ReadingColumn.Split(parsed.Unit!)!.Value;
-        if (node.Number(-1_000_000m, 1_000_000m) is not { } value)
-        {
-            return null;
-        }
-
-        var finding = new Finding(column.What, value, unit, basis);
-        if (finding.Fault is { } wrong)
-        {
-            node.Fault($"a finding that can be. {wrong}");
-        }
-
-        return finding;
-    }
 
     private static ContractTerms? ContractOf(JsonNode node)
     {

@@ -70,14 +70,13 @@ public sealed record ReadingColumn(string Name, Property What, bool IsUncertaint
         .SelectMany(u => What.NeedsBasis() ? new[] { $"{Name} [{u} 12mb]", $"{Name} [{u} 14mb]", $"{Name} [{u} dry]" } : [$"{Name} [{u}]"]).ToArray();
 
     /// <inheritdoc/>
-    public override bool Takes(string? unit) => unit is not null && Split(unit) is { } parts
+    public override bool Takes(string? unit) => unit is not null && Split(unit) is var parts
         && Ledger.Readings.UnitsOf(What).Contains(parts.Unit) && parts.Basis.IsStated == What.NeedsBasis();
 
-    internal static (string Unit, Basis Basis)? Split(string unit)
+    internal static (string Unit, Basis Basis) Split(string unit)
     {
+        // A unit may hold a space itself, as /100 g does; only a basis is cut off.
         var space = unit.IndexOf(' ', StringComparison.Ordinal);
-        return space < 0 ? (unit, default)
-            : Basis.TryParse(unit[(space + 1)..], out var basis) ? (unit[..space], basis)
-            : null;
+        return space >= 0 && Basis.TryParse(unit[(space + 1)..], out var basis) ? (unit[..space], basis) : (unit, default);
     }
 }

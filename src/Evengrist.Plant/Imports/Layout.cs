@@ -11,6 +11,14 @@ public static class Layout
         ("falling number", Property.FallingNumber), ("test weight", Property.TestWeight), ("don", Property.Don), ("dockage", Property.Dockage),
         ("temperature", Property.Temperature), ("thousand-kernel weight", Property.ThousandKernelWeight), ("foreign material", Property.ForeignMaterial),
         ("shrunken and broken", Property.ShrunkenAndBroken), ("damaged", Property.Damaged),
+        ("heat-damaged", Property.HeatDamaged), ("contrasting classes", Property.ContrastingClasses), ("other classes", Property.OtherClasses), ("vitreous", Property.Vitreous),
+        ("white club", Property.WhiteClub), ("other soft white", Property.OtherSoftWhite), ("insect-damaged", Property.InsectDamagedKernels), ("stones", Property.Stones),
+        ("stones counted", Property.StoneCount), ("glass", Property.Glass), ("animal filth", Property.AnimalFilth), ("castor beans", Property.CastorBeans),
+        ("crotalaria seeds", Property.CrotalariaSeeds), ("unknown foreign substances", Property.UnknownForeignSubstances), ("ergot", Property.Ergot), ("smut balls", Property.SmutBalls),
+        ("garlic bulblets", Property.GarlicBulblets), ("live weevils", Property.LiveWeevils), ("other live insects", Property.OtherLiveInsects), ("sprouted", Property.Sprouted),
+        ("severely sprouted", Property.SeverelySprouted), ("other grains", Property.OtherGrains), ("insect-bored", Property.InsectBored), ("organic extraneous", Property.OrganicExtraneous),
+        ("inorganic extraneous", Property.InorganicExtraneous), ("filth", Property.Filth), ("aflatoxins", Property.Aflatoxin), ("ochratoxin a", Property.OchratoxinA),
+        ("zearalenone", Property.Zearalenone), ("t-2 and ht-2", Property.T2AndHt2),
     ];
 
     private static readonly Column[] Readings = Properties.SelectMany(p => Pair(p.Name, p.What)).ToArray();

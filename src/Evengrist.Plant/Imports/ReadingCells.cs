@@ -32,7 +32,7 @@ internal static class ReadingCells
 
             if (row.Number(column.Name) is { } value)
             {
-                var (unit, basis) = ReadingColumn.Split(bound.Unit)!.Value;
+                var (unit, basis) = ReadingColumn.Split(bound.Unit);
                 var draft = new Measure($"{key} {column.Name}", on, at, column.What, value, unit, basis, method, instrument, uncertainty);
                 if (Ledger.Readings.Fault(new Reading(default, default, at, column.What, value, unit, basis, method)) is { } wrong)
                 {

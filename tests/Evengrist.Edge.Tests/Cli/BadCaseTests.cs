@@ -45,7 +45,7 @@ public sealed class BadCaseTests
     [Fact]
     public void Read_GoodCaseDamaged_GivesAnAnswerOrFaultsAndNeverThrows()
     {
-        var cases = new[] { "outflow-three-layers.json", "roots-bag.json", "settle.json" }.Select(f => File.ReadAllBytes(Repository.Sample("cases", f))).ToArray();
+        var cases = new[] { "outflow-three-layers.json", "roots-bag.json", "settle.json", "grade-weighings.json" }.Select(f => File.ReadAllBytes(Repository.Sample("cases", f))).ToArray();
         Gen.Select(Gen.Int[0, cases.Length - 1], Gen.Select(Gen.Double[0, 1], Gen.Byte, Gen.Bool).Array[1, 4]).Sample((which, damages) =>
         {
             var bytes = cases[which].ToList();
@@ -67,7 +67,8 @@ public sealed class BadCaseTests
             {
                 0 => OutflowCase.Read(stream).Then(OutflowAnswer.To) is { } a && a.Ok == (a.Faults.Count == 0),
                 1 => TraceCase.Read(stream).Then(TraceAnswer.Roots) is { } a && a.Ok == (a.Faults.Count == 0),
-                _ => SettlementCase.Read(stream) is { } a && a.Ok == (a.Faults.Count == 0),
+                2 => SettlementCase.Read(stream) is { } a && a.Ok == (a.Faults.Count == 0),
+                _ => GradeCase.Read(stream) is { } a && a.Ok == (a.Faults.Count == 0),
             };
         }, iter: 1500);
     }

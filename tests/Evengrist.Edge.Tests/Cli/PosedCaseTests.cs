@@ -121,6 +121,7 @@ public sealed class PosedCaseTests
     [InlineData("tracing", "roots")]
     [InlineData("tracing", "reach")]
     [InlineData("intake", "settle")]
+    [InlineData("intake", "grade")]
     public void Help_PosedVerb_PrintsTheCaseAndAnExampleThatWorks(string room, string verb)
     {
         var (status, output, _) = Shell.Run(room, verb, "--help");

@@ -1,0 +1,49 @@
+using Evengrist.Intake;
+using Evengrist.Intake.Grading;
+using Evengrist.Ledger;
+using Evengrist.Web.Sights.Trucks;
+
+namespace Evengrist.Web.Sights.Grades;
+
+/// <summary>A truck before one standard.</summary>
+/// <param name="Standard">The standard.</param>
+/// <param name="Outcome">What comes of it; null where too little was read to try, or a reading cannot be.</param>
+/// <param name="Why">Why there is no outcome; empty where there is.</param>
+/// <param name="Address">The page of grades with the truck's findings filled in.</param>
+public sealed record TruckGrade(GradeStandard Standard, GradeOutcome? Outcome, string Why, string Address)
+{
+    // Without one of these nobody has picked a sample, and a list of all that is missing would help no one.
+    private static readonly Property[] Picked = [Property.Damaged, Property.ForeignMaterial, Property.ShrunkenAndBroken];
+
+    /// <summary>The truck before the mill's own class and before the standard it would be shown to inspection under.</summary>
+    public static IReadOnlyList<TruckGrade> Of(TruckSight truck, HeldStandards held)
+    {
+        ArgumentNullException.ThrowIfNull(truck);
+        ArgumentNullException.ThrowIfNull(held);
+        var findings = truck.Readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of).ToArray();
+        var wheat = truck.Truck.Material;
+        var house = held.HouseOf(wheat);
+        var grades = new List<TruckGrade>();
+        if (house is not null)
+        {
+            grades.Add(Try(house.ToStandard(), "", findings));
+        }
+
+        var us = held.Find("us-wheat")!;
+        var official = house?.OfficialClass is { Length: > 0 } named ? named : wheat;
+        if (us.FindClass(official) is not null)
+        {
+            grades.Add(Array.Exists(findings, f => Picked.Contains(f.What)) ? Try(us, official, findings)
+                : new(us, null, "No grade factors were picked from this truck's sample.", GradeForm.Address(us, official, findings)));
+        }
+
+        return grades;
+    }
+
+    private static TruckGrade Try(GradeStandard standard, string wheat, IReadOnlyList<Finding> findings)
+    {
+        var sample = new GradeSample { Class = wheat, Findings = findings, TakeAsNone = true };
+        var address = GradeForm.Address(standard, wheat, findings);
+        return sample.Faults(standard) is [var fault, ..] ? new(standard, null, fault.Sentence, address) : new(standard, GradeModel.Grade(standard, sample), "", address);
+    }
+}
