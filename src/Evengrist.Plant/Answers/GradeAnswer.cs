@@ -6,7 +6,7 @@ namespace Evengrist.Plant.Answers;
 public sealed record GradeAnswer(
     string Standard, string Code, string Edition, string Grade, string Designation, string Class, IReadOnlyList<string> ClassBecause, IReadOnlyList<string> Deciding,
     IReadOnlyList<FactorAnswer> Factors, IReadOnlyList<SpecialAnswer> SpecialGrades, IReadOnlyList<SpecialAnswer> LowestGradeBecause, IReadOnlyList<string> AssumedNone, IReadOnlyList<string> NotLookedFor,
-    IReadOnlyList<string> Beside, IReadOnlyList<string> LimitsFromMemory, IReadOnlyList<string> NotRead, IReadOnlyList<PartAnswer> Sources)
+    IReadOnlyList<string> Beside, IReadOnlyList<string> LimitsFromMemory, IReadOnlyList<string> NotRead, IReadOnlyList<StandardPartAnswer> Sources)
 {
     /// <summary>The grade in plain values.</summary>
     public static GradeAnswer Of(Graded graded)
@@ -15,7 +15,7 @@ public sealed record GradeAnswer(
         var standard = graded.Standard;
         return new(standard.Title, standard.Code, standard.Edition, graded.Grade, graded.Designation, graded.Class.Name, graded.Class.How, graded.Deciding,
             [.. graded.Factors.Select(f => FactorAnswer.Of(standard, f))], [.. graded.Special.Select(SpecialAnswer.Of)], [.. graded.Rejected.Select(SpecialAnswer.Of)], graded.Assumed, graded.NotLookedFor,
-            [.. graded.Beside.Select(b => $"{b.AsFigure().What} {b.AsFigure()}")], graded.FromMemory, standard.NotRead, [.. standard.Parts.Select(p => new PartAnswer(p.Part, p.Source, p.Mark.Words(), p.Says))]);
+            [.. graded.Beside.Select(b => $"{b.AsFigure().What} {b.AsFigure()}")], graded.FromMemory, standard.NotRead, [.. standard.Parts.Select(p => new StandardPartAnswer(p.Part, p.Source, p.Mark.Words(), p.Says))]);
     }
 }
 
@@ -42,4 +42,4 @@ public sealed record SpecialAnswer(string Name, string Because, string Source)
 }
 
 /// <summary>A part of the standard and where it was read.</summary>
-public sealed record PartAnswer(string Part, string Source, string Mark, string Says);
+public sealed record StandardPartAnswer(string Part, string Source, string Mark, string Says);
