@@ -59,6 +59,32 @@ internal static class BinVerbs
         }
     }
 
+    public static Command Best(Voice voice)
+    {
+        var command = new Command("best", "Which posed bin is best for a posed load: chance of its band, purity, money of diluting, room; and why the others cannot take it. Needs no records.");
+        return Posed<BestBinCase, BestBinAnswer>(command, voice, BestBinCase.Help, BestBinCase.Read, BestBinAnswer.To, Say);
+
+        void Say(BestBinAnswer answer)
+        {
+            var table = new TextTable("rank", "bin", "chance %", "purity %", "with it %", "protein %", "with it %", "money", "room t", "why");
+            foreach (var bin in answer.Ranked)
+            {
+                var money = bin.MoneyPerTonneOfLoad is { } per ? $"{M(per, 2)} {bin.MoneyUnit}{(bin.MoneyStandardUncertainty is { } u ? $" ± {M(2 * u, 2)}" : "")}" : "";
+                table.Add(
+                    bin.Rank.ToString(CultureInfo.InvariantCulture), bin.Bin, M(bin.ChanceOfBandPercent, 0), M(bin.PurityPercent, 1), M(bin.PurityWithLoadPercent, 1), M(bin.ProteinPercent, 2), M(bin.ProteinWithLoadPercent, 2),
+                    money, M(bin.RoomLeftTonnes, 1), bin.Why + (bin.CarryOver.Length > 0 ? $" {bin.CarryOver}" : ""));
+            }
+
+            table.To(voice);
+            foreach (var bin in answer.NotPossible)
+            {
+                voice.Say($"not {bin.Bin}: {string.Join("; ", bin.Reasons)}");
+            }
+
+            voice.Say(answer.Note);
+        }
+    }
+
     /// <summary>A verb that reads a case and either answers it or says why it cannot.</summary>
     public static Command Posed<TCase, TAnswer>(Command command, Voice voice, CaseHelp help, Func<Stream, Parsed<TCase>> read, Func<TCase, Reply<TAnswer>> reply, Action<TAnswer> say)
         where TCase : class
@@ -73,6 +99,8 @@ internal static class BinVerbs
         });
         return command;
     }
+
+    private static string M(decimal? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";
 
     private static string N(double number, int decimals) => number.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -10,7 +10,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Places of the mill, and what leaves a bin.</summary>
 internal static class BinsRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("bins", "Places of the mill, and what leaves a bin.") { ImportVerb.Of(ImportKind.Bins, voice, clock), Outflow(voice), BinVerbs.Sound(voice), BinVerbs.Calibrate(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("bins", "Places of the mill, and what leaves a bin.") { ImportVerb.Of(ImportKind.Bins, voice, clock), Outflow(voice), BinVerbs.Sound(voice), BinVerbs.Calibrate(voice), BinVerbs.Best(voice) };
 
     private static Command Outflow(Voice voice)
     {

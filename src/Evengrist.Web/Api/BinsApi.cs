@@ -20,11 +20,15 @@ public static class BinsApi
             .Produces<ContentAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
         bins.MapPost("sound", (Delegate)SoundAsync).WithSummary("Tonnes from a posed sounding, with ± and against the ledger, or the level of so many tonnes; needs no records").WithDescription(SoundingCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SoundingAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        bins.MapPost("best", (Delegate)BestAsync).WithSummary("Which posed bin is best for a posed load, and why the others cannot take it; needs no records").WithDescription(BestBinCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<BestBinAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         bins.MapPost("calibrate", (Delegate)CalibrateAsync).WithSummary("The pack factor of a posed bin from weighing it out; needs no records").WithDescription(WeighOutCase.Help.Schema)
             .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
 
     private static Task<IResult> SoundAsync(HttpContext context) => Posed.ReplyAsync(context, SoundingCase.Read, SoundingAnswer.To);
+
+    private static Task<IResult> BestAsync(HttpContext context) => Posed.ReplyAsync(context, BestBinCase.Read, BestBinAnswer.To);
 
     private static Task<IResult> CalibrateAsync(HttpContext context) => Posed.ReplyAsync(context, WeighOutCase.Read, WeighOutAnswer.To);
 

@@ -72,6 +72,33 @@ public sealed class BinCaseTests
         Assert.Contains("1570.8 m³", error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Best_SampleCase_RanksTheBandFirstAndSaysWhyNot()
+    {
+        // docs/model/best-bin.md [derived].
+        var answer = Json("best", "best-bin.json");
+        var ranked = answer.GetProperty("ranked").EnumerateArray().ToArray();
+        Assert.Equal(["B05", "B17", "B07", "B02"], ranked.Select(r => r.GetProperty("bin").GetString()));
+        Assert.Equal(93.70, ranked[0].GetProperty("chanceOfBandPercent").GetDouble(), 0.01);
+        Assert.Equal(-11.00, ranked[3].GetProperty("moneyPerTonneOfLoad").GetDouble(), 0.01);
+        Assert.Equal(["B08", "B14", "B18", "B19"], answer.GetProperty("notPossible").EnumerateArray().Select(n => n.GetProperty("bin").GetString()));
+    }
+
+    [Theory]
+    [InlineData("\"t\": 26", "\"t\": -26", 2, "$.load.t")]
+    [InlineData("\"proteinTo\": 12.3", "\"proteinTo\": 10", 2, "lower to a higher")]
+    [InlineData("\"class\": \"HW\", \"t\": 26", "\"class\": \"DUR\", \"t\": 26", 3, "it is for SW, the load is DUR")]
+    [InlineData("\"code\": \"B05\"", "\"code\": \"B02\"", 2, "each bin once")]
+    public void Best_WhatCannotBe_SaysWhatToDo(string was, string becomes, int status, string says)
+    {
+        using var folder = new Folder();
+        var text = File.ReadAllText(Repository.Sample("cases", "best-bin.json"));
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        var (exit, output, error) = Shell.Run("bins", "best", "--in", folder.File("case.json", text.Replace(was, becomes, StringComparison.Ordinal)), "--json");
+        Assert.Equal((status, ""), (exit, output));
+        Assert.Contains(says, error, StringComparison.Ordinal);
+    }
+
     private static JsonElement Json(string verb, string sample)
     {
         var (status, output, error) = Shell.Run("bins", verb, "--in", Repository.Sample("cases", sample), "--json");

@@ -18,6 +18,14 @@ public sealed class BinsApiTests(WebSite site)
     }
 
     [Fact]
+    public async Task Best_ExampleOfTheHelp_RanksTheBandFirst()
+    {
+        var (status, answer) = await PostAsync("/api/bins/best", BestBinCase.Help.Example);
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Equal("B05", answer.GetProperty("ranked")[0].GetProperty("bin").GetString());
+    }
+
+    [Fact]
     public async Task Calibrate_ExampleOfTheHelp_IsAnswered()
     {
         var (status, answer) = await PostAsync("/api/bins/calibrate", WeighOutCase.Help.Example);
