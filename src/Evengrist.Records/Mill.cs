@@ -69,8 +69,9 @@ public sealed class Mill : IDisposable
     /// <param name="by">Who records them.</param>
     /// <param name="source">Where they come from; keys are unique within it.</param>
     /// <param name="recorded">When they are recorded; now by default.</param>
+    /// <param name="provided">Looks, before anything new is recorded, whether it may be, and throws where not; what was recorded before is not asked about again.</param>
     /// <exception cref="LedgerRefusal">A rule is broken, or a key was used for other content; nothing was recorded.</exception>
-    public Receipt Record(Func<MillView, IReadOnlyList<Draft>> drafting, string by, string source, Instant? recorded = null)
+    public Receipt Record(Func<MillView, IReadOnlyList<Draft>> drafting, string by, string source, Instant? recorded = null, Action<MillView>? provided = null)
     {
         ArgumentNullException.ThrowIfNull(drafting);
         lock (gate)
@@ -83,7 +84,7 @@ public sealed class Mill : IDisposable
                     Loading.CatchUp(engine, book);
                 }
 
-                return new Recording(engine, book, by, source, recorded ?? clock.GetCurrentInstant()).Record(drafting(view));
+                return new Recording(engine, book, by, source, recorded ?? clock.GetCurrentInstant()).Record(drafting(view), () => provided?.Invoke(view));
             }
             finally
             {

@@ -8,7 +8,7 @@ namespace Evengrist.Records;
 /// <summary>Takes one batch in: what is known already drops out, the rules are checked, the rest is written, and only then kept.</summary>
 internal sealed class Recording(Engine engine, Book book, string by, string source, Instant recorded)
 {
-    public Receipt Record(IReadOnlyList<Draft> drafts)
+    public Receipt Record(IReadOnlyList<Draft> drafts, Action provided)
     {
         Storable.Demand(drafts, by, source);
         var news = new KnownKeys(engine, book, source).NewAmong(drafts);
@@ -18,6 +18,7 @@ internal sealed class Recording(Engine engine, Book book, string by, string sour
             return new Receipt(0, drafts.Count, null, null);
         }
 
+        provided();
         try
         {
             var facts = book.ToFacts(fresh, by, source, recorded);

@@ -60,6 +60,9 @@ public sealed class Book
     /// <summary>Movements that count and touch the place, as positions in <see cref="Movements"/>, by the moment at which they were done.</summary>
     public IEnumerable<int> MovementsOf(PlaceId place) => timelines[place.Value - 1].Entries.Select(e => e.Movement);
 
+    /// <summary>The same, of those that were done at one moment.</summary>
+    public IEnumerable<int> MovementsOf(PlaceId place, Instant doneAt) => timelines[place.Value - 1].DoneAt(doneAt.ToMicros()).Select(e => e.Movement);
+
     /// <summary>Readings on a place that count, by time.</summary>
     public IReadOnlyList<Reading> ReadingsOn(PlaceId place) => readings.On(place);
 

@@ -47,4 +47,7 @@ public enum LedgerRule
 
     /// <summary>Proven empty was said of a place whose stock is not zero.</summary>
     NotEmpty,
+
+    /// <summary>Somebody else changed it since it was looked at.</summary>
+    ChangedMeanwhile,
 }

@@ -36,6 +36,15 @@ internal sealed class Timeline
         Total -= entry.Grams;
     }
 
+    /// <summary>What was done at exactly a moment.</summary>
+    public IEnumerable<Entry> DoneAt(long moment)
+    {
+        for (var i = FirstDoneAtOrAfter(moment); i < entries.Count && entries[i].Until == moment; i++)
+        {
+            yield return entries[i];
+        }
+    }
+
     /// <summary>Stock at a moment, everything that happened up to and at it included; a flow under way counts by its elapsed part, to the gram.</summary>
     public long StockAt(long moment)
     {
