@@ -1,3 +1,4 @@
+using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
@@ -5,15 +6,13 @@ using NodaTime;
 namespace Evengrist.Records.Intake;
 
 /// <summary>One truck as the scale house takes it in: weights, readings, contract, and the way of its wheat into a bin, recorded as one batch.</summary>
-/// <param name="Ticket">The ticket number: code of the truckload.</param>
+/// <param name="Ticket">The ticket number: code of the truckload; empty where the next number of the milling day is to be given.</param>
 /// <param name="From">Code of the field or elevator it comes from.</param>
 /// <param name="Gross">Weight full.</param>
 /// <param name="Tare">Weight empty; below the gross.</param>
 /// <param name="At">When it was weighed full and probed.</param>
 public sealed record ReceiveTruck(string Ticket, string From, Mass Gross, Mass Tare, Instant At)
 {
-    private const string Source = "intake";
-
     /// <summary>The plate; may be empty.</summary>
     public string Plate { get; init; } = "";
 
@@ -39,6 +38,36 @@ public sealed record ReceiveTruck(string Ticket, string From, Mass Gross, Mass T
     /// <exception cref="LedgerRefusal">A weight cannot be, a place or contract is not known, or another rule is broken; nothing was recorded.</exception>
     public Receipt In(Mill mill, string by, Instant? recorded = null)
     {
+        Demand(mill);
+        return mill.Record([.. Drafts(Ticket)], by, OnTicket.Source, recorded);
+    }
+
+    /// <summary>Records the truck under the next number of its milling day. The same truck sent again by the same station is not recorded again.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="by">Who records it.</param>
+    /// <param name="station">Where the ticket is written.</param>
+    /// <param name="key">That station's own key of the ticket.</param>
+    /// <returns>The ticket's number, and the receipt.</returns>
+    /// <exception cref="LedgerRefusal">As above, or the key was used for another truck; nothing was recorded.</exception>
+    public (string Ticket, Receipt Receipt) InNumbered(Mill mill, string by, string station, string key)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(station);
+        ArgumentException.ThrowIfNullOrWhiteSpace(key);
+        Demand(mill);
+        var settings = mill.Settings;
+        var ticket = "";
+        var receipt = mill.Record(
+            view =>
+            {
+                ticket = TicketNumbers.For(view.Book, MillingDay.Of(At, settings.Zone, settings.DayStart), station, key).Number.ToString();
+                return [.. Drafts(ticket), OpenTicket.Gate(ticket, At, new Arrival(station, key, From))];
+            },
+            by, OnTicket.Source);
+        return (ticket, receipt);
+    }
+
+    private void Demand(Mill mill)
+    {
         ArgumentNullException.ThrowIfNull(mill);
         if (Tare < Mass.Zero || Gross <= Tare)
         {
@@ -49,35 +78,30 @@ public sealed record ReceiveTruck(string Ticket, string From, Mass Gross, Mass T
         {
             throw new LedgerRefusal(LedgerRule.Malformed, $"{Ticket}: there is no version {version} of a contract {code}. Keep the contract first, or look for a typing error.") { Place = Ticket };
         }
-
-        return mill.Record([.. Drafts()], by, Source, recorded);
     }
 
-    private IEnumerable<Draft> Drafts()
+    private IEnumerable<Draft> Drafts(string ticket)
     {
         var tipped = Tipped ?? At;
-        yield return new OpenPlace(Ticket, Ticket, PlaceKind.Truck, Plate, Material);
-        yield return new Move($"{Ticket}/net", From, Ticket, Net, At);
-        yield return Weight("gross", Property.GrossWeight, Gross, At);
-        yield return Weight("tare", Property.TareWeight, Tare, tipped);
+        yield return new OpenPlace(ticket, ticket, PlaceKind.Truck, Plate, Material);
+        yield return new Move($"{ticket}/net", From, ticket, Net, At);
+        yield return OnTicket.Weight(ticket, "gross", Property.GrossWeight, Gross, At);
+        yield return OnTicket.Weight(ticket, "tare", Property.TareWeight, Tare, tipped);
         foreach (var (n, reading) in Readings.Index())
         {
-            yield return new Measure($"{Ticket}/{n + 1} {reading.What}", Ticket, At, reading.What, reading.Value, reading.Unit, reading.Basis, reading.Method, reading.Instrument, reading.StandardUncertainty);
+            yield return new Measure($"{ticket}/{n + 1} {reading.What}", ticket, At, reading.What, reading.Value, reading.Unit, reading.Basis, reading.Method, reading.Instrument, reading.StandardUncertainty);
         }
 
         if (Contract is var (code, version))
         {
-            yield return new Happen($"{Ticket}/contract", Ticket, At, HappeningKind.Contract, $"{code} {version}");
+            yield return new Happen($"{ticket}/contract", ticket, At, HappeningKind.Contract, $"{code} {version}");
         }
 
-        var from = Ticket;
+        var from = ticket;
         foreach (var (n, to) in Route.Index())
         {
-            yield return new Move($"{Ticket}/way {n + 1}", from, to, Net, tipped);
+            yield return new Move($"{ticket}/way {n + 1}", from, to, Net, tipped);
             from = to;
         }
     }
-
-    private Measure Weight(string which, Property what, Mass mass, Instant at) =>
-        new($"{Ticket}/{which}", Ticket, at, what, mass.Kilograms, "kg", default, "truck scale");
 }

@@ -18,9 +18,10 @@ public static class IntakeApi
     public static void MapIntakeApi(this IEndpointRouteBuilder app)
     {
         var intake = app.MapGroup("/api/intake").WithTags("Intake");
+        intake.MapTicketSteps();
         intake.MapGet("tickets", Day).WithSummary("Trucks of a milling day, settled where a contract is named").Produces<TicketAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         intake.MapGet("tickets/{ticket}", One).WithSummary("One truck").Produces<TicketAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
-        intake.MapPost("tickets", Record).WithSummary("Record a truck; numbers are text as a person types them, protein and DON with their basis")
+        intake.MapPost("tickets", Record).WithSummary("Record a whole truck; numbers are text as a person types them, protein and DON with their basis. Without a ticket number the next of the milling day is given under your station and key")
             .Produces<TicketAnswer>(StatusCodes.Status201Created).Produces<TicketAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
         intake.MapPost("settle", (Delegate)SettleAsync).WithSummary("Settle a posed load under a posed contract, line by line; needs no records").WithDescription(SettlementCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SettlementAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
@@ -62,15 +63,14 @@ public static class IntakeApi
         var entry = mill.Ask(view => TicketEntry.Read(ticket, view.Book, terms, settings, at, clock.GetCurrentInstant()));
         if (string.IsNullOrWhiteSpace(by) || !entry.Typed.IsWhole)
         {
-            string[] faults = [.. entry.Typed.Faults.Select(f => f.Fault), .. entry.Typed.Missing.Select(m => $"Still needed: {m}."), .. string.IsNullOrWhiteSpace(by) ? ["Say who records it: add ?by="] : Array.Empty<string>()];
-            return Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not recorded", extensions: new Dictionary<string, object?> { ["faults"] = faults });
+            return TicketStepsApi.Bad(entry.Typed, by);
         }
 
         try
         {
-            var receipt = mill.Record(entry, by.Trim());
-            var answer = TicketAnswer.Of(Look(door, entry.Ticket.ToString(), Instant.MaxValue)!);
-            return receipt.Added > 0 ? Results.Created($"/api/intake/tickets/{entry.Ticket}", answer) : Results.Ok(answer);
+            var (number, receipt) = mill.Record(entry, by.Trim());
+            var answer = TicketAnswer.Of(Look(door, number, Instant.MaxValue)!);
+            return receipt.Added > 0 ? Results.Created($"/api/intake/tickets/{number}", answer) : Results.Ok(answer);
         }
         catch (LedgerRefusal refusal)
         {
@@ -90,7 +90,7 @@ public static class IntakeApi
         return refused is null ? answer : Results.Problem(string.Join(" ", refused.Reasons), statusCode: StatusCodes.Status422UnprocessableEntity, title: "Not settled");
     }
 
-    private static TruckSight? Look(MillDoor door, string ticket, Instant at)
+    internal static TruckSight? Look(MillDoor door, string ticket, Instant at)
     {
         var mill = door.Mill!;
         var (terms, settings) = (Terms.Of(mill), mill.Settings);

@@ -83,6 +83,9 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>Reads a moment of the mill's clock; null where the text is none. A time the clock skips or has twice is read leniently.</summary>
     public Instant? Read(string? text) => Choices.ReadMoment(text) is { } local ? Zone.AtLeniently(local).ToInstant() : null;
 
+    /// <summary>Says in the answer's status that what was asked clashes with what somebody else has done.</summary>
+    public void Conflicts() => Context.Response.StatusCode = StatusCodes.Status409Conflict;
+
     private Instant? Asked()
     {
         var cookie = Choices.AsOf(Settings.IsDemonstration);

@@ -9,6 +9,9 @@ namespace Evengrist.Intake;
 /// <param name="Way">Codes of pit and leg in order; empty for straight into the bin.</param>
 public sealed record LoadDecision(LoadDecisionKind Kind, string Bin = "", IReadOnlyList<string>? Way = null)
 {
+    /// <summary>The sender's own key of the decision, so that one sent again is the same; may be empty.</summary>
+    public string Key { get; init; } = "";
+
     /// <summary>The stage a truck is in once this was decided.</summary>
     public TruckStage Stage => Kind switch
     {
@@ -31,15 +34,15 @@ public sealed record LoadDecision(LoadDecisionKind Kind, string Bin = "", IReadO
     /// <summary>Reads a decision from its words; null where they are none.</summary>
     public static LoadDecisionKind? KindOf(string? words) => Enum.GetValues<LoadDecisionKind>().Cast<LoadDecisionKind?>().FirstOrDefault(k => WordsOf(k!.Value).Equals((words ?? "").Trim(), StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>The particulars as JSON: <c>{"decision":"accept","bin":"B05","way":["PIT1","LEG1"]}</c>.</summary>
-    public string ToJson() => JsonSerializer.Serialize(new Dictionary<string, object> { ["decision"] = WordsOf(Kind), ["bin"] = Bin, ["way"] = Way ?? [] });
+    /// <summary>The particulars as JSON: <c>{"decision":"accept","bin":"B05","way":["PIT1","LEG1"],"key":"k9"}</c>.</summary>
+    public string ToJson() => JsonSerializer.Serialize(new Dictionary<string, object> { ["decision"] = WordsOf(Kind), ["bin"] = Bin, ["way"] = Way ?? [], ["key"] = Key });
 
     /// <summary>The decision a happening tells; null where its particulars name none.</summary>
     public static LoadDecision? Read(Happening happening)
     {
         ArgumentNullException.ThrowIfNull(happening);
         return ParticularsJson.Read(happening) is { } said && KindOf(ParticularsJson.Text(said, "decision")) is { } kind
-            ? new LoadDecision(kind, ParticularsJson.Text(said, "bin"), ParticularsJson.Texts(said, "way"))
+            ? new LoadDecision(kind, ParticularsJson.Text(said, "bin"), ParticularsJson.Texts(said, "way")) { Key = ParticularsJson.Text(said, "key") }
             : null;
     }
 }

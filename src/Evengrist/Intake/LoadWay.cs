@@ -28,14 +28,17 @@ public static class LoadWay
         return way;
     }
 
-    /// <summary>Number of the newest fact of a ticket: its readings, happenings and movements; <c>default</c> where there is none.</summary>
-    /// <remarks>Whoever changes a ticket says which was the newest they had seen, so that nobody overwrites what they never saw.</remarks>
-    public static FactId Newest(Book book, Place truck)
+    /// <summary>Numbers of the facts of a ticket that count: its readings, its happenings and the movements of its load.</summary>
+    public static IEnumerable<FactId> Facts(Book book, Place truck)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(truck);
-        return book.ReadingsOn(truck.Id).Select(r => r.Id).Concat(book.HappeningsOn(truck.Id).Select(h => h.Id)).Concat(Of(book, truck, Instant.MaxValue).Select(m => m.Id)).DefaultIfEmpty().Max();
+        return book.ReadingsOn(truck.Id).Select(r => r.Id).Concat(book.HappeningsOn(truck.Id).Select(h => h.Id)).Concat(Of(book, truck, Instant.MaxValue).Select(m => m.Id));
     }
+
+    /// <summary>Number of the newest of them; <c>default</c> where there is none.</summary>
+    /// <remarks>Whoever changes a ticket says which was the newest they had seen, so that nobody overwrites what they never saw.</remarks>
+    public static FactId Newest(Book book, Place truck) => Facts(book, truck).DefaultIfEmpty().Max();
 
     private static Movement? Onward(Book book, Movement step) => book.MovementsOf(step.To, step.Until).Select(i => book.Movements[i])
         .Where(m => m.From == step.To && m.At == step.At && m.Until == step.Until && m.Mass == step.Mass).Select(m => (Movement?)m).FirstOrDefault();

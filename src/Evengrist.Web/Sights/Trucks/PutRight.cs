@@ -10,6 +10,9 @@ public sealed class PutRight
     /// <summary>Made with the form, so that the same form sent twice is one correction.</summary>
     public string? Key { get; set; }
 
+    /// <summary>Number of the newest fact that was seen on the ticket.</summary>
+    public long? Seen { get; set; }
+
     /// <summary>Name of the property, <c>bin</c> or <c>contract</c>.</summary>
     public string? What { get; set; }
 

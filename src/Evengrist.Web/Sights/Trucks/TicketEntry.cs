@@ -18,7 +18,7 @@ public sealed class TicketEntry
     /// <summary>What was typed, as read.</summary>
     public Typed Typed { get; } = new();
 
-    /// <summary>Ticket number.</summary>
+    /// <summary>Ticket number; <c>default</c> where it is to be given.</summary>
     public TicketNumber Ticket { get; private set; }
 
     /// <summary>When it came.</summary>
@@ -27,11 +27,11 @@ public sealed class TicketEntry
     /// <summary>Full and empty.</summary>
     public Weighing? Weighing { get; private set; }
 
-    /// <summary>What the probe showed, one a property.</summary>
-    public List<Finding> Findings { get; } = [];
+    /// <summary>What the probe showed.</summary>
+    public SampleEntry Sample { get; private set; } = null!;
 
-    /// <summary>One standard uncertainty of the protein.</summary>
-    public decimal? ProteinUncertainty { get; private set; }
+    /// <summary>What the probe showed, one a property.</summary>
+    public IReadOnlyList<Finding> Findings => Sample.Findings;
 
     /// <summary>The contract; null where none is chosen.</summary>
     public ContractTerms? Contract { get; private set; }
@@ -66,7 +66,7 @@ public sealed class TicketEntry
         var entry = new TicketEntry(form, book) { At = at };
         entry.ReadHead(now, settings);
         entry.ReadWeights();
-        entry.ReadFindings();
+        entry.Sample = SampleEntry.Read(form, entry.Typed);
         entry.ReadPlaces(terms);
         if (entry is { Contract: { } contract, Weighing: { } weighing, At: { } came })
         {
@@ -78,7 +78,7 @@ public sealed class TicketEntry
 
     private void ReadHead(Instant now, MillSettings settings)
     {
-        if (Typed.Text(form.Ticket, "a ticket number") is { Length: > 0 } ticket)
+        if (Typed.Text(form.Ticket, string.IsNullOrWhiteSpace(form.Key) ? "a ticket number, or a key of your own for one that is given" : null) is { Length: > 0 } ticket)
         {
             Ticket = TicketNumber.TryParse(ticket, out var number) ? number : default;
             if (Ticket == default)
@@ -141,48 +141,6 @@ public sealed class TicketEntry
 
         Typed.Fault(field, $"{what} of {kilograms} kg cannot be. Were grams typed where kilograms are asked for?");
         return null;
-    }
-
-    private void ReadFindings()
-    {
-        Find("Moisture", Property.Moisture, Typed.Number("Moisture", form.Moisture, "%"), "%");
-        Find("Dockage", Property.Dockage, Typed.Number("Dockage", form.Dockage, "%"), "%");
-        var unit = Typed.Text(form.TestWeightUnit) is { Length: > 0 } chosen ? chosen : "kg/hL";
-        Find("TestWeight", Property.TestWeight, Typed.Number("TestWeight", form.TestWeight, unit), unit);
-        Find("FallingNumber", Property.FallingNumber, Typed.Number("FallingNumber", form.FallingNumber, "s"), "s");
-        Share("Protein", Property.Protein, "Protein", form.Protein, "%", form.ProteinBasis);
-        Share("Don", Property.Don, "DON", form.Don, "mg/kg", form.DonBasis);
-        ProteinUncertainty = Typed.Number("ProteinUncertainty", form.ProteinUncertainty, "%");
-        if (ProteinUncertainty is < 0m or > 5m)
-        {
-            Typed.Fault("ProteinUncertainty", "One standard uncertainty of protein lies from 0 to 5 %.");
-        }
-    }
-
-    private void Share(string field, Property what, string words, string? text, string unit, string? basis)
-    {
-        if (Typed.Share(field, words, text, unit, basis) is { } share)
-        {
-            Find(field, what, share.Value, unit, share.Basis);
-        }
-    }
-
-    private void Find(string field, Property what, decimal? value, string unit, Basis basis = default)
-    {
-        if (value is not { } given)
-        {
-            return;
-        }
-
-        var finding = new Finding(what, given, unit, basis);
-        if (finding.Fault is { } fault)
-        {
-            Typed.Fault(field, fault);
-        }
-        else
-        {
-            Findings.Add(finding);
-        }
     }
 
     private void ReadPlaces(Terms terms)

@@ -1,12 +1,18 @@
 namespace Evengrist.Web.Sights.Trucks;
 
 /// <summary>A new ticket as it was typed; kept as text so that nothing typed is lost when it is refused.</summary>
-public sealed class TicketForm
+public sealed class TicketForm : SampleForm
 {
     /// <summary>What the buttons ask: <c>record</c>, or anything else to reckon only.</summary>
     public string? Act { get; set; }
 
-    /// <summary>Ticket number.</summary>
+    /// <summary>Made with the form, so that the same form sent twice is one ticket where the number is given by us; unique within <see cref="Station"/>.</summary>
+    public string? Key { get; set; }
+
+    /// <summary>Where the ticket is written.</summary>
+    public string? Station { get; set; }
+
+    /// <summary>Ticket number; empty where the next of the milling day is to be given.</summary>
     public string? Ticket { get; set; }
 
     /// <summary>When weighed full, mill time.</summary>
@@ -29,42 +35,6 @@ public sealed class TicketForm
 
     /// <summary>Kilograms.</summary>
     public string? Tare { get; set; }
-
-    /// <summary>Per cent.</summary>
-    public string? Moisture { get; set; }
-
-    /// <summary>Per cent, on <see cref="ProteinBasis"/>.</summary>
-    public string? Protein { get; set; }
-
-    /// <summary>Basis of the protein; nothing is chosen beforehand.</summary>
-    public string? ProteinBasis { get; set; }
-
-    /// <summary>One standard uncertainty of the protein, same basis.</summary>
-    public string? ProteinUncertainty { get; set; }
-
-    /// <summary>Number as the instrument shows it.</summary>
-    public string? TestWeight { get; set; }
-
-    /// <summary>Unit, which names the convention.</summary>
-    public string? TestWeightUnit { get; set; }
-
-    /// <summary>Per cent.</summary>
-    public string? Dockage { get; set; }
-
-    /// <summary>Seconds.</summary>
-    public string? FallingNumber { get; set; }
-
-    /// <summary>mg/kg, on <see cref="DonBasis"/>.</summary>
-    public string? Don { get; set; }
-
-    /// <summary>Basis of the DON.</summary>
-    public string? DonBasis { get; set; }
-
-    /// <summary>How moisture and protein were read.</summary>
-    public string? Method { get; set; }
-
-    /// <summary>With which instrument.</summary>
-    public string? Instrument { get; set; }
 
     /// <summary>Code of the bin.</summary>
     public string? Bin { get; set; }

@@ -1,4 +1,3 @@
-using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Records;
 using Evengrist.Records.Intake;
@@ -11,7 +10,8 @@ public static class TicketRecording
     /// <summary>Records the truck; then its note, if there is one. The same ticket sent again is not recorded again.</summary>
     /// <exception cref="ArgumentException">The entry is not whole.</exception>
     /// <exception cref="LedgerRefusal">A rule is broken; nothing was recorded.</exception>
-    public static Receipt Record(this Mill mill, TicketEntry entry, string by)
+    /// <returns>The ticket's number, and the receipt.</returns>
+    public static (string Ticket, Receipt Receipt) Record(this Mill mill, TicketEntry entry, string by)
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(entry);
@@ -20,21 +20,23 @@ public static class TicketRecording
             throw new ArgumentException("The ticket is not whole.", nameof(entry));
         }
 
-        var (form, ticket) = (entry.Form, entry.Ticket.ToString());
-        var receipt = new ReceiveTruck(ticket, source.Code, weighing.Gross, weighing.Tare, at)
+        var form = entry.Form;
+        var truck = new ReceiveTruck(entry.Ticket == default ? "" : entry.Ticket.ToString(), source.Code, weighing.Gross, weighing.Tare, at)
         {
             Plate = form.Plate!.Trim(),
             Material = form.Class!.Trim(),
-            Readings = [.. entry.Findings.Select(f => Reading(f, entry))],
+            Readings = entry.Sample.Readings,
             Contract = entry.Contract is { } contract ? (contract.Code, contract.Version) : null,
             Route = [.. entry.Way.Select(p => p.Code), bin.Code],
-        }.In(mill, by);
+        };
+        var station = (form.Station ?? "").Trim() is { Length: > 0 } named ? named : "web";
+        var (ticket, receipt) = truck.Ticket.Length > 0 ? (truck.Ticket, truck.In(mill, by)) : truck.InNumbered(mill, by, station, form.Key!.Trim());
         if ((form.Note ?? "").Trim() is { Length: > 0 } note)
         {
             mill.Record([new Happen($"{ticket}/note", ticket, at, HappeningKind.Note, note)], by, "intake");
         }
 
-        return receipt;
+        return (ticket, receipt);
     }
 
     /// <summary>A refusal in the words of the scale house.</summary>
@@ -43,23 +45,7 @@ public static class TicketRecording
         ArgumentNullException.ThrowIfNull(refusal);
         ArgumentNullException.ThrowIfNull(entry);
         return refusal.Rule is LedgerRule.KeyTaken or LedgerRule.CodeTaken
-            ? $"Ticket {entry.Ticket} is recorded already, with other content. Take another number for a new truck; to change the one that is there, open it and put it right. ({refusal.Message})"
+            ? $"{(entry.Ticket == default ? "This ticket" : $"Ticket {entry.Ticket}")} is recorded already, with other content. Take another number for a new truck; to change the one that is there, open it and put it right. ({refusal.Message})"
             : refusal.Message;
     }
-
-    private static TruckReading Reading(Finding found, TicketEntry entry)
-    {
-        var near = found.What is Property.Moisture or Property.Protein;
-        return new TruckReading(found.What, found.Value, found.Unit, found.Basis, Method(found.What, entry.Form.Method),
-            near ? (entry.Form.Instrument ?? "").Trim() : "", found.What == Property.Protein ? entry.ProteinUncertainty : null);
-    }
-
-    private static string Method(Property what, string? chosen) => what switch
-    {
-        Property.Moisture or Property.Protein => (chosen ?? "").Trim() is { Length: > 0 } method ? method : "NIR",
-        Property.Dockage => "dockage tester",
-        Property.TestWeight => "test weight, fixed volume",
-        Property.FallingNumber => "falling number",
-        _ => "strip test",
-    };
 }

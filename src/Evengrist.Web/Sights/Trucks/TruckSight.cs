@@ -11,6 +11,15 @@ namespace Evengrist.Web.Sights.Trucks;
 /// <param name="Net">What was on it: gross − tare, or what was booked where one of the two is missing.</param>
 public sealed record TruckSight(Place Truck, Instant At, Mass Net)
 {
+    /// <summary>Where it stands between booking and payment.</summary>
+    public required TruckState State { get; init; }
+
+    /// <summary>Number of the newest fact of the ticket, whatever the moment looked at: a change says that it was seen.</summary>
+    public FactId Newest { get; init; }
+
+    /// <summary>What was said at the gate; null where the ticket was written at once.</summary>
+    public Arrival? Arrival { get; init; }
+
     /// <summary>The field or elevator; null where none is booked.</summary>
     public Place? Source { get; init; }
 
@@ -37,6 +46,9 @@ public sealed record TruckSight(Place Truck, Instant At, Mass Net)
 
     /// <summary>Notes, by time.</summary>
     public IReadOnlyList<Happening> Notes { get; init; } = [];
+
+    /// <summary>Whether the ticket was voided, or every movement of its load was.</summary>
+    public bool IsVoid => State.Stage == TruckStage.Voided || (Way.Count > 0 && Way.All(m => m.Mass == Mass.Zero));
 
     /// <summary>The settlement; null where there is none.</summary>
     public Settlement? Settled => Outcome as Settlement;

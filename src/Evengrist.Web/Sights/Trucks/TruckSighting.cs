@@ -23,7 +23,8 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
     public TruckSight Look(Place truck, Instant came)
     {
         var readings = book.ReadingsOn(truck.Id).Where(r => r.At <= at).GroupBy(r => r.What).Select(g => g.Last()).OrderBy(r => r.What).ToArray();
-        var way = Way(truck);
+        var way = LoadWay.Of(book, truck, at).Select(m => MovementLine.Of(book, m)).ToArray();
+        var arrival = Arrival.Of(book, truck);
         var loaded = way.Where(m => m.To.Id == truck.Id).ToArray();
         var happened = book.HappeningsOn(truck.Id).Where(h => h.At <= at).ToArray();
         var contract = happened.LastOrDefault(h => h.Kind == HappeningKind.Contract);
@@ -31,7 +32,10 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
         var weighing = WeighingOf(readings);
         return new TruckSight(truck, came, weighing?.Net ?? Mass.FromGrams(loaded.Sum(m => m.Mass.Grams)))
         {
-            Source = loaded.FirstOrDefault()?.From,
+            State = TruckStages.Of(book, truck, at)!,
+            Newest = LoadWay.Newest(book, truck),
+            Arrival = arrival,
+            Source = loaded.FirstOrDefault()?.From ?? (arrival is null ? null : book.Find(arrival.From)),
             Bin = way.LastOrDefault(m => m.To.Kind is PlaceKind.Bin or PlaceKind.FlourBin)?.To,
             Way = way,
             Readings = readings,
@@ -43,9 +47,10 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
         };
     }
 
-    /// <summary>When a truck was weighed full; else when it was loaded, else nothing.</summary>
+    /// <summary>When a truck came to the gate; else when it was weighed full, else when it was loaded, else nothing.</summary>
     private Instant? Arrived(Place truck) =>
-        book.ReadingsOn(truck.Id).FirstOrDefault(r => r.What == Property.GrossWeight)?.At
+        book.HappeningsOn(truck.Id).FirstOrDefault(h => h.Kind == HappeningKind.Arrived)?.At
+        ?? book.ReadingsOn(truck.Id).FirstOrDefault(r => r.What == Property.GrossWeight)?.At
         ?? book.MovementsOf(truck.Id).Select(i => (Instant?)book.Movements[i].At).FirstOrDefault();
 
     private SettlementOutcome Settle(Weighing? weighing, Reading[] readings, ContractTerms named, Instant came) => weighing is null
@@ -59,24 +64,4 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
             ? null
             : Weighing.Of(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value));
     }
-
-    // A pit and a leg hold nothing, so a load goes on through them in the same grams at the same time.
-    private List<MovementLine> Way(Place truck)
-    {
-        var way = new List<MovementLine>();
-        foreach (var movement in book.MovementsOf(truck.Id).Select(i => book.Movements[i]).Where(m => m.At <= at).OrderBy(m => m.At).ThenBy(m => m.Id))
-        {
-            Movement? next = movement;
-            for (var steps = 0; next is { } step && steps < 6; steps++)
-            {
-                way.Add(MovementLine.Of(book, step));
-                next = step.To != truck.Id && book[step.To].Kind is PlaceKind.Pit or PlaceKind.Leg ? Onward(step) : null;
-            }
-        }
-
-        return way;
-    }
-
-    private Movement? Onward(Movement step) => book.MovementsOf(step.To).Select(i => book.Movements[i])
-        .Where(m => m.From == step.To && m.At == step.At && m.Until == step.Until && m.Mass == step.Mass).Select(m => (Movement?)m).FirstOrDefault();
 }
