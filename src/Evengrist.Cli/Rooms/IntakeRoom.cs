@@ -13,7 +13,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Tickets, and what a load is worth under a contract.</summary>
 internal static class IntakeRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), Settle(voice), Grade(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), Settle(voice), Grade(voice) };
 
     private static Command Settle(Voice voice)
     {

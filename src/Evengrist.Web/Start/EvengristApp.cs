@@ -4,6 +4,7 @@ using Evengrist.Web.Face;
 using Evengrist.Web.Security;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Sights;
+using Evengrist.Web.Sights.Trucks;
 using Evengrist.Web.Visiting;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
@@ -84,6 +85,7 @@ public static class EvengristApp
         app.MapIntakeApi();
         app.MapTracingApi();
         app.MapTraceFiles();
+        app.MapTicketFiles();
         app.MapRazorComponents<App>();
     }
 }

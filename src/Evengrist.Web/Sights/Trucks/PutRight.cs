@@ -100,7 +100,8 @@ public sealed class PutRight
         }
 
         var right = new Measure(Key!, truck.Truck.Code, reading.At, reading.What, value, reading.Unit, basis, reading.Method, reading.Instrument, reading.StandardUncertainty) { Corrects = reading.Id, Note = why };
-        if (reading.What is not (Property.GrossWeight or Property.TareWeight))
+        // Before it is weighed empty nothing has been booked that hangs on the weight.
+        if (reading.What is not (Property.GrossWeight or Property.TareWeight) || truck.Read(Property.TareWeight) is null || truck.Read(Property.GrossWeight) is null)
         {
             return [right];
         }

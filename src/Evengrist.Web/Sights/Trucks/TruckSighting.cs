@@ -22,14 +22,14 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
     /// <summary>One truck that came at a moment.</summary>
     public TruckSight Look(Place truck, Instant came)
     {
-        var readings = book.ReadingsOn(truck.Id).Where(r => r.At <= at).GroupBy(r => r.What).Select(g => g.Last()).OrderBy(r => r.What).ToArray();
+        var readings = Truckload.Readings(book, truck, at);
         var way = LoadWay.Of(book, truck, at).Select(m => MovementLine.Of(book, m)).ToArray();
         var arrival = Arrival.Of(book, truck);
         var loaded = way.Where(m => m.To.Id == truck.Id).ToArray();
         var happened = book.HappeningsOn(truck.Id).Where(h => h.At <= at).ToArray();
         var contract = happened.LastOrDefault(h => h.Kind == HappeningKind.Contract);
         var named = contract is null ? null : terms.Find(contract.Text);
-        var weighing = WeighingOf(readings);
+        var weighing = Truckload.WeighingOf(readings);
         return new TruckSight(truck, came, weighing?.Net ?? Mass.FromGrams(loaded.Sum(m => m.Mass.Grams)))
         {
             State = TruckStages.Of(book, truck, at)!,
@@ -41,7 +41,7 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
             Readings = readings,
             Contract = contract,
             Terms = named,
-            Outcome = named is null ? null : Settle(weighing, readings, named, came),
+            Outcome = named is null ? null : Truckload.Settle(readings, named, DayOf(came)),
             Hold = book.HoldOn(truck.Id, at),
             Notes = [.. happened.Where(h => h.Kind == HappeningKind.Note)],
         };
@@ -52,16 +52,4 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
         book.HappeningsOn(truck.Id).FirstOrDefault(h => h.Kind == HappeningKind.Arrived)?.At
         ?? book.ReadingsOn(truck.Id).FirstOrDefault(r => r.What == Property.GrossWeight)?.At
         ?? book.MovementsOf(truck.Id).Select(i => (Instant?)book.Movements[i].At).FirstOrDefault();
-
-    private SettlementOutcome Settle(Weighing? weighing, Reading[] readings, ContractTerms named, Instant came) => weighing is null
-        ? new NotSettled(["Gross and tare are not both recorded: weigh the truck full and empty."])
-        : SettlementModel.Settle(new Delivery(weighing, DayOf(came), [.. readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of)]), named);
-
-    private static Weighing? WeighingOf(Reading[] readings)
-    {
-        var (gross, tare) = (Array.Find(readings, r => r.What == Property.GrossWeight), Array.Find(readings, r => r.What == Property.TareWeight));
-        return gross is null || tare is null || Weighing.Fault(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value)) is not null
-            ? null
-            : Weighing.Of(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value));
-    }
 }
