@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Evengrist.Intake;
+using Evengrist.Intake.Grading;
 using Evengrist.Records;
 using NodaTime;
 
@@ -42,6 +43,11 @@ public static class DemonstrationMill
         foreach (var terms in HouseContracts.All)
         {
             mill.Contracts.Keep(terms.Code, terms.Version, TermsJson.Write(terms), "Ines Calloway");
+        }
+
+        foreach (var house in HouseClasses.All)
+        {
+            mill.Papers(HouseClassJson.Kind).Keep(house.Code, house.Version, HouseClassJson.Write(house), "Ines Calloway");
         }
 
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);

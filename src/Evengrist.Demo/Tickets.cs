@@ -6,7 +6,7 @@ using NodaTime;
 namespace Evengrist.Demo;
 
 /// <summary>The scale house: writes the tickets of trucks, with what the scale and the laboratory read on them.</summary>
-internal sealed class Tickets(Dice dice, Truth truth)
+internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth)
 {
     private LocalDate today;
     private int number;
@@ -57,6 +57,7 @@ internal sealed class Tickets(Dice dice, Truth truth)
             desk.Happened(code, at, HappeningKind.Contract, $"{HouseContracts.CodeFor(district.Class)} 1");
             desk.Read(code, at, Property.Dockage, Math.Round((decimal)Math.Max(0, real.Dockage + dice.Normal(0, 0.1)), 1), "%", default, "dockage tester", "DK-1", 0.1m);
             Slow(desk, code, at + Duration.FromMinutes(6), real, district);
+            grades.Read(desk, code, at + Duration.FromMinutes(4), real, district);
         }
 
         return ((double)protein, (double)moisture);

@@ -29,7 +29,7 @@ internal sealed class Year
     public Year(ulong seed)
     {
         var need = new EarlyNeed(plan);
-        tickets = new Tickets(new Dice(seed, "tickets"), Truth);
+        tickets = new Tickets(new Dice(seed, "tickets"), new GradeBench(seed), Truth);
         receiving = new Receiving(seed, plan, tickets, need.Quotas());
         buying = new Buying(seed, plan, tickets, need);
         larder = new Larder(plan);

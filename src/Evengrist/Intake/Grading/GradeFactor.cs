@@ -45,6 +45,9 @@ public sealed record GradeFactor
     /// <summary>The factor it is a part of: nothing of the whole is nothing of the part.</summary>
     public Property PartOf { get; init; }
 
+    /// <summary>Whether the row counts only where it was read; the answer says where it was not.</summary>
+    public bool WhereRead { get; init; }
+
     /// <summary>The portion usually examined; empty where not known.</summary>
     public string Portion { get; init; } = "";
 

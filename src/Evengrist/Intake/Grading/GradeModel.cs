@@ -21,8 +21,9 @@ public static class GradeModel
 
         var values = new SampleValues(standard, sample);
         var wheat = ClassModel.Of(standard, sample, values);
-        var rows = standard.Factors.Where(f => f.HasLimit && f.IsFor(wheat.Wheat, wheat.Subclass, wheat.IsMixed))
+        var all = standard.Factors.Where(f => f.HasLimit && f.IsFor(wheat.Wheat, wheat.Subclass, wheat.IsMixed))
             .Select(f => FactorModel.Of(standard, f, values, sample.Sums, wheat.Wheat.IsDurum)).ToArray();
+        var rows = all.Where(r => r.State != FoundState.Missing || !r.Factor.WhereRead).ToArray();
         var rejected = Found(standard.Rejections, values);
         var known = rows.Where(r => r.Alone is not null).Select(r => r.Alone!.Value).ToArray();
         var worst = rejected.Count > 0 ? standard.Grades.Count : known.Length > 0 ? known.Max() : 0;
@@ -31,7 +32,7 @@ public static class GradeModel
         List<string> missing = worst == standard.Grades.Count ? [] : MissingOf(standard, sample, values, wheat, factors);
         var reasons = ReasonsOf(standard, factors, missing, worst);
         var assumed = AssumedOf(standard, sample, values);
-        var open = OpenSpecial(standard, values, wheat);
+        string[] open = [.. OpenSpecial(standard, values, wheat), .. all.Except(rows).Select(r => $"{r.Factor.Words}: not read, so its limits were not applied")];
         var beside = sample.Findings.Where(f => f.What is Property.Moisture or Property.Protein or Property.Dockage && standard.Factors.All(r => r.What != f.What)).ToArray();
         return reasons.Count > 0
             ? new NotGraded

@@ -49,9 +49,12 @@ public sealed record HouseLimit(Property Factor, string Unit, int Decimals)
     /// <summary>The most for each band, best first, null for none; empty where the row has a least.</summary>
     public IReadOnlyList<decimal?> AtMost { get; init; } = [];
 
+    /// <summary>Whether the row counts only where the property was read: a test that takes minutes and is not made on every truck.</summary>
+    public bool WhereRead { get; init; }
+
     internal GradeFactor ToFactor(string code, int version) => new()
     {
         Words = Factor.Words(), What = Factor, Unit = Unit, MoistureBasis = Basis, Decimals = Decimals, AtLeast = AtLeast.Count > 0, Basis = SampleBasis.AsMethodSays,
-        Limits = [.. (AtLeast.Count > 0 ? AtLeast : AtMost).Select(l => new GradeLimit(l))], Source = FormattableString.Invariant($"house class {code}, version {version}"), Mark = SourceMark.House,
+        Limits = [.. (AtLeast.Count > 0 ? AtLeast : AtMost).Select(l => new GradeLimit(l))], Source = FormattableString.Invariant($"house class {code}, version {version}"), Mark = SourceMark.House, WhereRead = WhereRead,
     };
 }

@@ -112,6 +112,17 @@ public sealed class StandardsTests
     }
 
     [Fact]
+    public void HouseClass_RowThatCountsWhereRead_IsLeftOutAndToldWhereItWasNot()
+    {
+        var house = (House with { Limits = [.. House.Limits.Select(l => l with { WhereRead = l.Factor == Property.FallingNumber })] }).ToStandard();
+        var sample = new GradeSample { Findings = [new Finding(Property.Protein, 13m, "%", Basis.At12), new Finding(Property.TestWeight, 79m, "kg/hL")] };
+        var graded = Samples.Graded(sample, house);
+        Assert.Equal("HW-A", graded.Grade);
+        Assert.Contains("falling number: not read, so its limits were not applied", graded.NotLookedFor);
+        Assert.Equal("HW-B", Samples.Graded(sample with { Findings = [.. sample.Findings, new Finding(Property.FallingNumber, 260m, "s")] }, house).Grade);
+    }
+
+    [Fact]
     public void HouseClass_AsJson_ReadsBackTheSame()
     {
         Assert.True(HouseClassJson.TryRead(HouseClassJson.Write(House), out var back, out _));
