@@ -1,3 +1,4 @@
+using Evengrist.Bench.Desk;
 using Evengrist.Bench.Genealogy;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Year;
@@ -7,11 +8,12 @@ return args switch
     ["genealogy", .. var rest] => GenealogyBench.Run(rest),
     ["records"] => RecordsBench.Run(),
     ["year"] => YearBench.Run(),
+    ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | desk");
     return 2;
 }

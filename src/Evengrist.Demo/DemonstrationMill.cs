@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Evengrist.Intake;
 using Evengrist.Intake.Grading;
 using Evengrist.Records;
+using Evengrist.Records.Intake;
 using NodaTime;
 
 namespace Evengrist.Demo;
@@ -51,12 +52,18 @@ public static class DemonstrationMill
         }
 
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
-        foreach (var batch in Ahead(Drafts(seed)))
+        var year = new Year(seed);
+        foreach (var batch in Ahead(year.Batches()))
         {
             mill.Record(batch.Drafts, batch.By, batch.Source, batch.Recorded);
             facts += batch.Drafts.Count;
             var day = MillCalendar.MillingDay(batch.Recorded - Duration.FromHours(1));
             progress?.Invoke(new DemoProgress(day, Math.Clamp((Period.DaysBetween(MillCalendar.FirstDay, day) + 1) / (double)days, 0, 1), facts));
+        }
+
+        foreach (var booking in year.Bookings)
+        {
+            Bookings.Keep(mill, booking, "Ines Calloway");
         }
     }
 

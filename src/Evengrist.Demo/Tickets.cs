@@ -1,16 +1,24 @@
 using System.Globalization;
+using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Records.Intake;
 using NodaTime;
 
 namespace Evengrist.Demo;
 
 /// <summary>The scale house: writes the tickets of trucks, with what the scale and the laboratory read on them.</summary>
-internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth)
+internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth, Dice gate)
 {
+    // On these days the gate wrote down who came when, and slots were booked: the fullest harvest day, and the day the demonstration opens at.
+    private static readonly LocalDate[] Watched = [new(2025, 7, 9), new(2026, 1, 14)];
+    private readonly List<Booking> bookings = [];
     private LocalDate today;
     private int number;
     private int pit;
+
+    /// <summary>Slots booked for the trucks written so far.</summary>
+    public IReadOnlyList<Booking> Bookings => bookings;
 
     /// <summary>Ticket number the next truck of a day gets.</summary>
     public string Next(LocalDate day) => string.Create(CultureInfo.InvariantCulture, $"{day.Year % 100:00}-{day.Month:00}{day.Day:00}-{(day == today ? number : 0) + 1:000}");
@@ -26,6 +34,7 @@ internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth)
         truth.Add(code, real);
         var tare = 20 * dice.Whole(580, 640);
         desk.Open(code, PlaceKind.Truck, $"trailer {dice.Whole(10, 58)}", wheat, haulier);
+        Gate(desk, source, wheat, code, day, at);
         var gross = Weigh(desk, code, at, Property.GrossWeight, net + tare);
         var read = Probe(desk, code, at + Duration.FromMinutes(4), real, district, full);
         var tipped = at + Duration.FromMinutes(9);
@@ -39,6 +48,24 @@ internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth)
         };
         Weigh(desk, code, at + Duration.FromMinutes(14), Property.TareWeight, tare);
         return new Ticket(code, net, gross, moves, read.Protein, read.Moisture);
+    }
+
+    // Seven in ten have a slot, on the ten minutes; how long each waits at the gate is invented.
+    private void Gate(Desk desk, string source, string wheat, string code, LocalDate day, Instant at)
+    {
+        if (!Watched.Contains(day))
+        {
+            return;
+        }
+
+        var booked = gate.Chance(0.7) ? $"S-{code[3..]}" : "";
+        var came = at - Duration.FromSeconds((long)(60 * gate.Normal(5, 3, 1, 16)));
+        desk.Happened(code, came, HappeningKind.Arrived, Happening.TextOf($"from {source}{(booked.Length > 0 ? $", booked as {booked}" : "")}", new Arrival("gate", code, source, booked).ToJson()));
+        if (booked.Length > 0)
+        {
+            var slot = came + Duration.FromMinutes((long)gate.Normal(0, 8, -20, 20));
+            bookings.Add(new Booking(booked, Instant.FromUnixTimeSeconds(slot.ToUnixTimeSeconds() / 600 * 600), source, wheat, 26m));
+        }
     }
 
     private static Measure Weigh(Desk desk, string code, Instant at, Property what, int kilograms) =>

@@ -29,7 +29,7 @@ internal sealed class Year
     public Year(ulong seed)
     {
         var need = new EarlyNeed(plan);
-        tickets = new Tickets(new Dice(seed, "tickets"), new GradeBench(seed), Truth);
+        tickets = new Tickets(new Dice(seed, "tickets"), new GradeBench(seed), Truth, new Dice(seed, "gate"));
         receiving = new Receiving(seed, plan, tickets, need.Quotas());
         buying = new Buying(seed, plan, tickets, need);
         larder = new Larder(plan);
@@ -45,6 +45,9 @@ internal sealed class Year
     public Truth Truth { get; } = new();
 
     public BinPlan Plan => plan;
+
+    /// <summary>Slots booked, complete once the batches have been gone through.</summary>
+    public IReadOnlyList<Records.Intake.Booking> Bookings => tickets.Bookings;
 
     public IEnumerable<DemoBatch> Batches()
     {

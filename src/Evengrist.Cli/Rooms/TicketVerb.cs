@@ -1,12 +1,11 @@
 using System.CommandLine;
-using System.Globalization;
 using Evengrist.Cli.Said;
 using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Plant.Prints;
 using Evengrist.Quantities;
-using Evengrist.Records;
+using Evengrist.Records.Intake;
 using NodaTime;
 
 namespace Evengrist.Cli.Rooms;
@@ -31,8 +30,9 @@ internal static class TicketVerb
             var at = MomentOption.Read(asked, asof) ?? Instant.MaxValue;
             using var mill = where.Open(asked, clock);
             var settings = mill.Settings;
+            var shelf = TermsShelf.Of(mill);
             var sheet = mill.Ask(view => view.Book.Find(asked.GetValue(number)!) is { Kind: PlaceKind.Truck } truck
-                ? TicketSheet.Of(view.Book, truck, at, named => Terms(mill, named), moment => MillingDay.Of(moment, settings.Zone, settings.DayStart))
+                ? TicketSheet.Of(view.Book, truck, at, shelf.Find, moment => MillingDay.Of(moment, settings.Zone, settings.DayStart))
                 : null) ?? throw new BadInput(new Fault(null, null, "NUMBER", Fault.Show(asked.GetValue(number)!), "a ticket of this mill"));
             var now = clock.GetCurrentInstant();
             var head = new PrintHead(settings.Name, settings.IsDemonstration, settings.Zone, asked.GetValue(us) ? UnitSystem.UsCustomary : UnitSystem.Si, now);
@@ -41,13 +41,5 @@ internal static class TicketVerb
             return Exit.Done;
         });
         return command;
-    }
-
-    // A ticket names its contract as "CODE 1" or "CODE v1".
-    private static ContractTerms? Terms(Mill mill, string named)
-    {
-        var cut = named.LastIndexOf(' ');
-        return cut > 0 && int.TryParse(named[(cut + 1)..].TrimStart('v'), NumberStyles.None, CultureInfo.InvariantCulture, out var version)
-            && mill.Contracts.Find(named[..cut], version) is { } kept && TermsJson.TryRead(kept.Json, out var terms, out _) ? terms : null;
     }
 }

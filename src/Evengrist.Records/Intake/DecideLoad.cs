@@ -73,9 +73,17 @@ public sealed record DecideLoad(string Ticket, string Key, LoadDecision Decision
             from = book.CanFlow(from, to) ? to : throw new LedgerRefusal(LedgerRule.NotConnected, $"Nothing can go from {from.Code} to {to.Code}: choose another way, or another bin than {bin.Code}.") { Place = truck.Code };
         }
 
-        if (book.HoldOn(bin.Id, at) is { } hold)
+        if (book.BarsOn(bin.Id, at).AgainstIn(PlaceKind.Bin) is { } bar)
         {
-            throw new LedgerRefusal(LedgerRule.OnHold, $"{bin.Code} is on hold since {hold.At} ({hold.Words}). Send the load to another bin, or have a named person release it first.") { Place = bin.Code };
+            throw new LedgerRefusal(Rule(bar), $"Nothing may go into {bin.Code} since {bar.At} ({bar.Words}). Send the load to another bin, or have the named person clear it first.") { Place = bin.Code };
         }
     }
+
+    private static LedgerRule Rule(Happening bar) => bar.Kind switch
+    {
+        HappeningKind.PersonInside => LedgerRule.PersonInside,
+        HappeningKind.UnderGas => LedgerRule.UnderGas,
+        HappeningKind.Shut => LedgerRule.Shut,
+        _ => LedgerRule.OnHold,
+    };
 }

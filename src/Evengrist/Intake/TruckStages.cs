@@ -1,3 +1,4 @@
+using Evengrist.Intake.Paying;
 using Evengrist.Ledger;
 using NodaTime;
 
@@ -32,12 +33,15 @@ public static class TruckStages
             (TruckStage.Graded, read),
             (decision, decided),
             (TruckStage.Empty, decision == TruckStage.TurnedAway ? null : Weight(Property.TareWeight) ?? left),
-            (TruckStage.Settled, First(HappeningKind.Settled)),
+            (TruckStage.Settled, Array.Find(happened, IsSettled)?.At),
             (TruckStage.Voided, First(HappeningKind.Voided)),
         ];
         StageReached[] reached = [.. marks.Where(m => m.At is { } when && when <= at).Select(m => new StageReached(m.Stage, m.At!.Value))];
         return reached is [] ? null : new TruckState(reached[^1].Stage, reached[^1].At, reached, bin);
     }
+
+    // An advance is paid before the quality is final: the load is not settled by it.
+    private static bool IsSettled(Happening happening) => happening.Kind == HappeningKind.Settled && !(Payment.TryRead(happening, out var paid) && paid.Kind == PaymentKind.Advance);
 
     // A movement into a bin says more than an earlier decision: grain that lies there was sent there.
     private static (TruckStage Stage, Instant? At, string Bin) Decision(Book book, Happening[] happened, IReadOnlyList<Movement> way)
