@@ -3,7 +3,6 @@ using System.Net;
 using Evengrist.Demo;
 using Evengrist.Edge.Tests.Web.Trucks;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Web.Start;
 using NodaTime;
