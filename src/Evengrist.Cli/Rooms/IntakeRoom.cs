@@ -13,7 +13,16 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Tickets, and what a load is worth under a contract.</summary>
 internal static class IntakeRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), Settle(voice), Grade(voice) };
+    public static Command Of(Voice voice, IClock clock)
+    {
+        var room = new Command("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), Settle(voice), Grade(voice) };
+        foreach (var verb in SamplingVerbs.Of(voice))
+        {
+            room.Add(verb);
+        }
+
+        return room;
+    }
 
     private static Command Settle(Voice voice)
     {

@@ -60,7 +60,7 @@ public sealed record SettlementCase(Delivery Delivery, ContractTerms Terms)
 
     private static Mass? Weight(JsonNode root, string name) => root.Member(name) is { } node && node.IsObject("kg", "t") ? node.Mass() : null;
 
-    private static ContractTerms? ContractOf(JsonNode node)
+    internal static ContractTerms? ContractOf(JsonNode node)
     {
         if (TermsJson.TryRead(node.Raw, out var terms, out var faults))
         {

@@ -83,6 +83,7 @@ public static class EvengristApp
         app.MapBinsApi();
         app.MapLedgerApi();
         app.MapIntakeApi();
+        app.MapSamplingApi();
         app.MapTracingApi();
         app.MapTraceFiles();
         app.MapTicketFiles();

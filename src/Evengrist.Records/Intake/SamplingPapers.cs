@@ -1,0 +1,23 @@
+using Evengrist.Intake.Sampling;
+
+namespace Evengrist.Records.Intake;
+
+/// <summary>The site's papers for sampling, as they stand now.</summary>
+public static class SamplingPapers
+{
+    /// <summary>The newest policy with its version; the usual one and 0 where none is kept or it cannot be read.</summary>
+    public static (SamplingPolicy Policy, int Version) PolicyOf(Mill mill)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Papers(SamplingPolicy.Kind).Newest(SamplingPolicy.Code) is { } paper && SamplingPolicy.TryRead(paper.Json, out var policy, out _)
+            ? (policy, paper.Version)
+            : (SamplingPolicy.Usual, 0);
+    }
+
+    /// <summary>The newest costs with their version; null where none are kept or they cannot be read.</summary>
+    public static (TestCosts Costs, int Version)? CostsOf(Mill mill)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Papers(TestCosts.Kind).Newest(TestCosts.Code) is { } paper && TestCosts.TryRead(paper.Json, out var costs, out _) ? (costs, paper.Version) : null;
+    }
+}
