@@ -51,6 +51,7 @@ public static class DemonstrationMill
             mill.Papers(HouseClassJson.Kind).Keep(house.Code, house.Version, HouseClassJson.Write(house), "Ines Calloway");
         }
 
+        SamplingDesk.KeepPapers(mill);
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
         var year = new Year(seed);
         foreach (var batch in Ahead(year.Batches()))

@@ -36,6 +36,11 @@ internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth, Dice ga
         desk.Open(code, PlaceKind.Truck, $"trailer {dice.Whole(10, 58)}", wheat, haulier);
         Gate(desk, source, wheat, code, day, at);
         var gross = Weigh(desk, code, at, Property.GrossWeight, net + tare);
+        if (full)
+        {
+            SamplingDesk.Write(desk, code, number, day, at + Duration.FromMinutes(3));
+        }
+
         var read = Probe(desk, code, at + Duration.FromMinutes(4), real, district, full);
         var tipped = at + Duration.FromMinutes(9);
         pit = 1 - pit;

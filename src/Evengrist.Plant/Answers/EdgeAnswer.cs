@@ -22,7 +22,7 @@ public sealed record EdgeAnswer(double Reads, string Unit, string Basis, double 
             return (Of(spec.Read, "", "", spec.StandardDeviation, spec.SureFrom, EdgeModel.Doubts(spec)), []);
         }
 
-        var all = LoadEdges.Of(posed.Findings, posed.Terms, "", posed.Policy, posed.Probes);
+        var all = LoadEdges.Of(posed.Findings, posed.Terms, null, posed.Policy, posed.Probes);
         return all.Count == 0 ? (null, ["No scale of the contract goes by this finding, so it has no edge there."])
             : (Of((double)all[0].Value, all[0].Unit, all[0].Basis.IsStated ? all[0].Basis.ToString() : "", all[0].StandardDeviation ?? 0, posed.Policy.SureFrom, [.. all.SelectMany(a => a.Doubts)]), []);
     }

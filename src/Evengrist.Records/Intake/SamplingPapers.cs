@@ -1,3 +1,4 @@
+using Evengrist.Intake.Grading;
 using Evengrist.Intake.Sampling;
 
 namespace Evengrist.Records.Intake;
@@ -19,5 +20,12 @@ public static class SamplingPapers
     {
         ArgumentNullException.ThrowIfNull(mill);
         return mill.Papers(TestCosts.Kind).Newest(TestCosts.Code) is { } paper && TestCosts.TryRead(paper.Json, out var costs, out _) ? (costs, paper.Version) : null;
+    }
+
+    /// <summary>The newest house class of a wheat; null where none is kept or it cannot be read.</summary>
+    public static HouseClass? HouseClassOf(Mill mill, string wheat)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return wheat.Length > 0 && mill.Papers(HouseClassJson.Kind).Newest(wheat) is { } paper && HouseClassJson.TryRead(paper.Json, out var house, out _) ? house : null;
     }
 }

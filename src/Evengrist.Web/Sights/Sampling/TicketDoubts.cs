@@ -1,4 +1,5 @@
 using Evengrist.Intake;
+using Evengrist.Intake.Grading;
 using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
 using Evengrist.Web.Sights.Trucks;
@@ -26,9 +27,9 @@ public static class TicketDoubts
     }
 
     /// <summary>Readings of the ticket against the edges of its contract and of the house's bands.</summary>
-    public static IReadOnlyList<ReadingDoubts> Of(TruckSight truck, (Happening Happening, SampleTaken Taken)? sample, SamplingPolicy policy)
+    public static IReadOnlyList<ReadingDoubts> Of(TruckSight truck, (Happening Happening, SampleTaken Taken)? sample, SamplingPolicy policy, HouseClass? house)
     {
         ArgumentNullException.ThrowIfNull(truck);
-        return LoadEdges.Of([.. truck.Readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of)], truck.Terms, truck.Truck.Material, policy, sample?.Taken.Cuts);
+        return LoadEdges.Of([.. truck.Readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of)], truck.Terms, house, policy, sample?.Taken.Cuts);
     }
 }

@@ -1,8 +1,9 @@
 using System.Globalization;
+using Evengrist.Intake.Grading;
 
 namespace Evengrist.Intake.Sampling;
 
-/// <summary>Edge doubt for what was read on a load: at every edge of its contract's scales and of the house's bands near a reading.</summary>
+/// <summary>Edge doubt for what was read on a load: at every edge of its contract's scales and between the house's bands near a reading.</summary>
 /// <remarks>
 /// The standard deviation is the one that stands on the reading (sampling included where it was known); where none does, the site's own
 /// spread of the property, with its probes. Where neither is known, no chance is told. Model: docs/model/sampling.md.
@@ -12,17 +13,16 @@ public static class LoadEdges
     /// <summary>Readings set against their edges; those without an edge within reach are there with none.</summary>
     /// <param name="findings">What was read.</param>
     /// <param name="terms">The contract; null for none.</param>
-    /// <param name="wheat">The wheat class, for the house's bands.</param>
+    /// <param name="house">The house class of the wheat; null for none.</param>
     /// <param name="policy">The site's policy.</param>
     /// <param name="probes">Probes in the sample; null where not recorded.</param>
-    public static IReadOnlyList<ReadingDoubts> Of(IReadOnlyList<Finding> findings, ContractTerms? terms, string wheat, SamplingPolicy policy, int? probes = null)
+    public static IReadOnlyList<ReadingDoubts> Of(IReadOnlyList<Finding> findings, ContractTerms? terms, HouseClass? house, SamplingPolicy policy, int? probes = null)
     {
         ArgumentNullException.ThrowIfNull(findings);
         ArgumentNullException.ThrowIfNull(policy);
         var number = probes ?? policy.UsualProbes;
         return [.. (terms?.Scales ?? []).SelectMany(s => findings.Where(f => f.What == s.Factor).Take(1).Select(f => OnScale(f, s, terms!.Durum, policy, number))),
-            .. policy.Bands.Where(b => b.Class.Length == 0 || b.Class.Equals(wheat, StringComparison.OrdinalIgnoreCase))
-                .SelectMany(b => findings.Where(f => f.What == b.What && f.Unit == b.Unit).Take(1).Select(f => OnBand(f, b, policy, number)))];
+            .. (house?.Limits ?? []).SelectMany(row => findings.Where(f => f.What == row.Factor && f.Unit == row.Unit).Take(1).Select(f => OnBands(f, house!, row, policy, number)))];
     }
 
     private static ReadingDoubts OnScale(Finding finding, ContractScale scale, bool durum, SamplingPolicy policy, int probes)
@@ -32,11 +32,10 @@ public static class LoadEdges
         return Doubts(finding, value, slope, scale.Unit, scale.Basis, $"scale {scale.Title}", ScaleEdges.Near(scale, value, reach), policy, probes);
     }
 
-    private static ReadingDoubts OnBand(Finding finding, HouseBand band, SamplingPolicy policy, int probes)
+    private static ReadingDoubts OnBands(Finding finding, HouseClass house, HouseLimit row, SamplingPolicy policy, int probes)
     {
-        var slope = band.Basis.IsStated && finding.Basis.IsStated ? (100m - band.Basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent) : 1m;
-        var edges = band.Edges.Select(e => new Edge((double)e, string.Create(CultureInfo.InvariantCulture, $"house band {e}"))).ToArray();
-        return Doubts(finding, finding.Value * slope, slope, band.Unit, band.Basis, "house bands", edges, policy, probes);
+        var slope = row.Basis.IsStated && finding.Basis.IsStated ? (100m - row.Basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent) : 1m;
+        return Doubts(finding, finding.Value * slope, slope, row.Unit, row.Basis, string.Create(CultureInfo.InvariantCulture, $"house class {house.Code} v{house.Version}"), HouseEdges.Of(house, row), policy, probes);
     }
 
     private static ReadingDoubts Doubts(

@@ -30,16 +30,13 @@ public sealed record SamplingPolicy
     /// <summary>What the site measured of the spread of each property; may be empty.</summary>
     public IReadOnlyList<PropertySpread> Spreads { get; init; } = [];
 
-    /// <summary>Bands of the house whose edges are watched; may be empty.</summary>
-    public IReadOnlyList<HouseBand> Bands { get; init; } = [];
-
     /// <summary>What cannot be, each a sentence; empty where all can.</summary>
     public IReadOnlyList<string> Faults() => [.. new[]
     {
         SureFrom is > 0.5 and < 1 ? null : "The chance that settles an edge lies between 0.5 and 1.",
         KeepDays is >= 1 and <= 3660 ? null : "A retained sample is kept 1 to 3660 days.",
         UsualProbes is >= 1 and <= 1000 ? null : "A sample has 1 to 1000 probes.",
-    }.OfType<string>(), .. Spreads.SelectMany(s => s.Faults()), .. Bands.SelectMany(b => b.Faults())];
+    }.OfType<string>(), .. Spreads.SelectMany(s => s.Faults())];
 
     /// <summary>The policy as JSON.</summary>
     public string ToJson() => SamplingJson.Write(this, indented: true);

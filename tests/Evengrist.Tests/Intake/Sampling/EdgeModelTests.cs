@@ -1,5 +1,6 @@
 using CsCheck;
 using Evengrist.Intake;
+using Evengrist.Intake.Grading;
 using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -114,25 +115,39 @@ public sealed class EdgeModelTests
     public void LoadEdges_OfATicket_CarriesTheReadingToTheBasisOfTheEdges()
     {
         var terms = Loads.HardWinter;
-        var policy = new SamplingPolicy { Bands = [new HouseBand("HW", Property.Protein, "%", Basis.At12, [12.5m, 13.0m])], Spreads = [new PropertySpread(Property.Protein, 0.6, 0.1, 0.1)] };
+        var policy = new SamplingPolicy { Spreads = [new PropertySpread(Property.Protein, 0.6, 0.1, 0.1)] };
+        var house = new HouseClass("HW", 1, "", ["strong", "usual"], [new HouseLimit(Property.Protein, "%", 2) { Basis = Basis.At12, AtLeast = [13.0m, 12.5m] }]);
         Finding[] found = [new(Property.Protein, 14.943m, "%", Basis.Dry, 0.284m)];
-        var doubts = LoadEdges.Of(found, terms, "HW", policy, 7);
-        var band = Assert.Single(doubts, d => d.Against == "house bands");
+        var doubts = LoadEdges.Of(found, terms, house, policy, 7);
+        var band = Assert.Single(doubts, d => d.Against == "house class HW v1");
+        Assert.Equal(("usual", "strong"), (band.Doubts[0].Edge.Below, band.Doubts[0].Edge.Above));
         Assert.Equal(13.15, (double)band.Value, 3);
         Assert.Equal(0.25, band.StandardDeviation!.Value, 3);
         Assert.Equal(0.726, band.Doubts[0].ChanceAtLeast, 2);
         Assert.IsType<ProbeAgain>(band.Advice);
         Assert.Contains(doubts, d => d.Against.StartsWith("scale ", StringComparison.Ordinal));
-        Assert.DoesNotContain(LoadEdges.Of(found, null, "SW", policy), d => d.Against == "house bands");
+        Assert.Empty(LoadEdges.Of(found, null, null, policy));
+    }
+
+    // At least 13.0 recorded at one decimal counts from 12.95; at most 1.0 up to 1.05 (7 CFR 810.104, half up).
+    [Fact]
+    public void HouseEdges_Rows_CountFromHalfARecordedUnit()
+    {
+        var house = new HouseClass("HW", 1, "", ["strong", "usual"], []) { Outside = "weak" };
+        var least = HouseEdges.Of(house, new HouseLimit(Property.Protein, "%", 1) { Basis = Basis.At12, AtLeast = [13.0m, 12.0m] });
+        Assert.Equal([new Edge(11.95, "house class HW: 12.0", "weak", "usual"), new Edge(12.95, "house class HW: 13.0", "usual", "strong")], least);
+        var most = HouseEdges.Of(house, new HouseLimit(Property.Don, "mg/kg", 1) { Basis = Basis.At12, AtMost = [0.5m, 1.0m] });
+        Assert.Equal([new Edge(0.55, "house class HW: 0.5", "strong", "usual"), new Edge(1.05, "house class HW: 1.0", "usual", "weak")], most);
+        Assert.Single(HouseEdges.Of(house, new HouseLimit(Property.Protein, "%", 1) { AtLeast = [13.0m, null] }));
     }
 
     [Fact]
     public void LoadEdges_NoUncertainty_TellsNoChance()
     {
-        var doubts = LoadEdges.Of([new(Property.Protein, 13.15m, "%", Basis.At12)], Loads.HardWinter, "HW", SamplingPolicy.Usual);
+        var doubts = LoadEdges.Of([new(Property.Protein, 13.15m, "%", Basis.At12)], Loads.HardWinter, null, SamplingPolicy.Usual);
         Assert.All(doubts, d => Assert.True(d is { StandardDeviation: null, Advice: null, Doubts.Count: 0 }));
         var site = new SamplingPolicy { Spreads = [new PropertySpread(Property.Protein, 0.4, 0.1, 0.1)] };
-        var known = LoadEdges.Of([new(Property.Protein, 13.15m, "%", Basis.At12)], Loads.HardWinter, "HW", site, 4)[0];
+        var known = LoadEdges.Of([new(Property.Protein, 13.15m, "%", Basis.At12)], Loads.HardWinter, null, site, 4)[0];
         Assert.Equal(Math.Sqrt(0.04 + 0.01 + 0.01), known.StandardDeviation!.Value, 9);
     }
 

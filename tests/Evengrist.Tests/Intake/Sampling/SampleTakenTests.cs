@@ -1,6 +1,5 @@
 using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Tests.Intake.Sampling;
@@ -37,10 +36,10 @@ public sealed class SampleTakenTests
     [Fact]
     public void Policy_ThroughJson_IsTheSameAndFaultsAreNamed()
     {
-        var policy = new SamplingPolicy { KeepDays = 200, Bands = [new HouseBand("HW", Property.Protein, "%", Basis.At12, [12.5m, 13.0m])], Spreads = [new PropertySpread(Property.Protein, 0.4, 0.1, 0.1)] };
+        var policy = new SamplingPolicy { KeepDays = 200, Spreads = [new PropertySpread(Property.Protein, 0.4, 0.1, 0.1)] };
         Assert.True(SamplingPolicy.TryRead(policy.ToJson(), out var read, out var faults), string.Join(" ", faults));
         Assert.Equal(policy.ToJson(), read.ToJson());
-        Assert.False(SamplingPolicy.TryRead(new SamplingPolicy { SureFrom = 0.2, KeepDays = 0, Bands = [new HouseBand("", Property.Protein, "%", default, [13m])] }.ToJson(), out _, out faults));
+        Assert.False(SamplingPolicy.TryRead(new SamplingPolicy { SureFrom = 0.2, KeepDays = 0, Spreads = [new PropertySpread(Property.Protein, -1, 0, 0)] }.ToJson(), out _, out faults));
         Assert.Equal(3, faults.Count);
     }
 }
