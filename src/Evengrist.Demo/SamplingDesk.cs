@@ -15,7 +15,7 @@ internal static class SamplingDesk
     private const int OneIn = 5;
 
     /// <summary>Days a retained sample stands on its shelf.</summary>
-    public const int KeepDays = 180;
+    public const int KeepDays = 190;
 
     public static SamplingPolicy Policy { get; } = new()
     {

@@ -23,6 +23,9 @@ public sealed class SampleTests
 
         var year = SmallMill.Morning + Duration.FromDays(181);
         Assert.Contains("to be kept until 2026-12-28", Assert.Throws<LedgerRefusal>(() => new DiscardSamples(["R-1"], year, new LocalDate(2026, 12, 28)).In(mill, "Ada", year)).Message, StringComparison.Ordinal);
+        mill.Record([new Happen("h", "T1", SmallMill.Morning, HappeningKind.Held, "complaint")], "Ada", "test");
+        Assert.Contains("on hold", Assert.Throws<LedgerRefusal>(() => new DiscardSamples(["R-1"], year, new LocalDate(2026, 12, 29)).In(mill, "Ada", year)).Message, StringComparison.Ordinal);
+        mill.Record([new Happen("r", "T1", SmallMill.Morning + Duration.FromHours(1), HappeningKind.Released, "settled")], "Ada", "test");
         Assert.Equal(1, new DiscardSamples(["r-1"], year, new LocalDate(2026, 12, 29)).In(mill, "Ada", year).Added);
         Assert.Equal(year, Assert.Single(mill.Ask(v => RetainedSample.All(v.Book, Instant.MaxValue))).Discarded);
         Assert.Throws<LedgerRefusal>(() => new DiscardSamples(["R-1"], year, new LocalDate(2026, 12, 29)).In(mill, "Ada", year));

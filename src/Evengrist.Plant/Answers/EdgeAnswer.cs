@@ -24,7 +24,7 @@ public sealed record EdgeAnswer(double Reads, string Unit, string Basis, double 
 
         var all = LoadEdges.Of(posed.Findings, posed.Terms, null, posed.Policy, posed.Probes);
         return all.Count == 0 ? (null, ["No scale of the contract goes by this finding, so it has no edge there."])
-            : (Of((double)all[0].Value, all[0].Unit, all[0].Basis.IsStated ? all[0].Basis.ToString() : "", all[0].StandardDeviation ?? 0, posed.Policy.SureFrom, [.. all.SelectMany(a => a.Doubts)]), []);
+            : (Of((double)all[0].Value, all[0].Unit, all[0].Basis.IsStated ? all[0].Basis.ToString() : "", all[0].StandardDeviation ?? 0, posed.Policy.SureFrom, [.. all.SelectMany(a => a.Doubts.Select(d => d with { Edge = d.Edge with { Name = $"{a.Against}: {d.Edge.Name}" } }))]), []);
     }
 
     private static EdgeAnswer Of(double reads, string unit, string basis, double sd, double sure, IReadOnlyList<EdgeDoubt> doubts) => new(

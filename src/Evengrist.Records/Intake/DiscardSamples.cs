@@ -27,7 +27,7 @@ public sealed record DiscardSamples(IReadOnlyList<string> RetainedIds, Instant A
 
     private Happen Gone(RetainedSample? sample, string id) => sample is null
         ? throw new LedgerRefusal(LedgerRule.Malformed, $"No retained sample {id} stands on a shelf.")
-        : sample.Taken.LastDay >= Today
-            ? throw new LedgerRefusal(LedgerRule.Malformed, $"Retained sample {id} of {sample.Load.Code} is to be kept until {sample.Taken.KeepUntil}.") { Place = sample.Load.Code }
+        : !sample.IsDue(Today)
+            ? throw new LedgerRefusal(LedgerRule.Malformed, $"Retained sample {id} of {sample.Load.Code} is to be kept {(sample.OnHold ? "while its load is on hold" : $"until {sample.Taken.KeepUntil}")}.") { Place = sample.Load.Code }
             : new Happen($"{sample.Load.Code} gone {sample.Taken.RetainedId}", sample.Load.Code, At, HappeningKind.Note, RetainedSample.GoneWords(sample.Taken.RetainedId));
 }

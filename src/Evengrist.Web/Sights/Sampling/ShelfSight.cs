@@ -22,19 +22,12 @@ public sealed record ShelfSight(IReadOnlyList<RetainedSample> Samples, int Stand
     {
         var all = RetainedSample.All(book, at);
         var standing = all.Where(s => s.Discarded is null).ToArray();
-        var due = standing.Where(s => IsDue(s, today)).ToArray();
+        var due = standing.Where(s => s.IsDue(today)).ToArray();
         var gone = all.Where(s => s.Discarded is not null).ToArray();
         IEnumerable<RetainedSample> chosen = which switch { "due" => due, "gone" => gone, _ => standing };
         bool Has(string text) => text.Contains(words.Trim(), StringComparison.OrdinalIgnoreCase);
         return new ShelfSight(
             [.. chosen.Where(s => words.Trim().Length == 0 || Has(s.Taken.RetainedId) || Has(s.Load.Code) || Has(s.Taken.Shelf)).OrderBy(s => s.Taken.LastDay).ThenBy(s => s.Taken.RetainedId, StringComparer.Ordinal)],
             standing.Length, due.Length, gone.Length, today);
-    }
-
-    /// <summary>Whether the last day a sample must be kept has passed.</summary>
-    public static bool IsDue(RetainedSample sample, LocalDate today)
-    {
-        ArgumentNullException.ThrowIfNull(sample);
-        return sample.Taken.LastDay < today;
     }
 }

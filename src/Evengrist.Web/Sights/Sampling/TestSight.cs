@@ -41,7 +41,7 @@ public sealed record TestSight(TestCost Cost, string Currency, DistrictHistory? 
     }
 
     /// <summary>The chance before the test.</summary>
-    public Figure Chance => Figure.Reckoned($"chance that {Cost.What.Words()} lies beyond {Limit}", (decimal)(100 * Outcome!.ChanceBad), "%", 0, new Because(
+    public Figure Chance => Figure.Reckoned($"chance that {Cost.What.Words()} lies beyond {Limit}", (decimal)(100 * Outcome!.ChanceBad), "%", 1, new Because(
         Cost.What == Property.FallingNumber ? "normal on the liquefaction number 6000/(FN − 50), the test's own error taken out" : "lognormal, fitted by mean and variance, the test's own error taken out",
         [
             Figure.Seen($"trucks of {History!.District} tested in {History.Days} days", History.Readings.Count, ""), Figure.Seen("trucks of it in all", History.Trucks, ""),

@@ -17,7 +17,7 @@ public static class HouseEdges
         var (limits, outside) = (least ? row.AtLeast : row.AtMost, house.Outside.Length > 0 ? house.Outside : $"outside {house.Code}");
         return [.. limits.Select((limit, i) => (Limit: limit, Band: house.Bands[i], Next: i + 1 < house.Bands.Count ? house.Bands[i + 1] : outside))
             .Where(b => b.Limit is not null).GroupBy(b => b.Limit!.Value).OrderBy(g => g.Key)
-            .Select(g => new Edge((double)(g.Key + (least ? -half : half)), string.Create(CultureInfo.InvariantCulture, $"house class {house.Code}: {g.Key}"),
+            .Select(g => new Edge((double)(g.Key + (least ? -half : half)), string.Create(CultureInfo.InvariantCulture, $"{(least ? "at least" : "at most")} {g.Key}"),
                 least ? g.Last().Next : g.First().Band, least ? g.First().Band : g.Last().Next))];
     }
 }

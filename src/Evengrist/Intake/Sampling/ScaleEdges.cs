@@ -25,7 +25,7 @@ public static class ScaleEdges
             .Where(r => Math.Abs(r - unit / 2 - value) <= reach)
             .Select(r => (At: r, Below: scale.Ask(r - unit), Above: scale.Ask(r)))
             .Where(e => !Same(e.Below, e.Above))
-            .Select(e => new Edge((double)(e.At - unit / 2), string.Create(CultureInfo.InvariantCulture, $"{scale.Title}: step {e.At}"), Words(scale, e.Below), Words(scale, e.Above)))];
+            .Select(e => new Edge((double)(e.At - unit / 2), string.Create(CultureInfo.InvariantCulture, $"step {e.At}"), Words(scale, e.Below), Words(scale, e.Above)))];
     }
 
     // Where the answer may change: steps, half-ways between them, limits, ends, and steps counted beyond the table.

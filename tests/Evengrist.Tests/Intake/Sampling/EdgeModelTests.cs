@@ -135,9 +135,9 @@ public sealed class EdgeModelTests
     {
         var house = new HouseClass("HW", 1, "", ["strong", "usual"], []) { Outside = "weak" };
         var least = HouseEdges.Of(house, new HouseLimit(Property.Protein, "%", 1) { Basis = Basis.At12, AtLeast = [13.0m, 12.0m] });
-        Assert.Equal([new Edge(11.95, "house class HW: 12.0", "weak", "usual"), new Edge(12.95, "house class HW: 13.0", "usual", "strong")], least);
+        Assert.Equal([new Edge(11.95, "at least 12.0", "weak", "usual"), new Edge(12.95, "at least 13.0", "usual", "strong")], least);
         var most = HouseEdges.Of(house, new HouseLimit(Property.Don, "mg/kg", 1) { Basis = Basis.At12, AtMost = [0.5m, 1.0m] });
-        Assert.Equal([new Edge(0.55, "house class HW: 0.5", "strong", "usual"), new Edge(1.05, "house class HW: 1.0", "usual", "weak")], most);
+        Assert.Equal([new Edge(0.55, "at most 0.5", "strong", "usual"), new Edge(1.05, "at most 1.0", "usual", "weak")], most);
         Assert.Single(HouseEdges.Of(house, new HouseLimit(Property.Protein, "%", 1) { AtLeast = [13.0m, null] }));
     }
 
