@@ -9,7 +9,7 @@ using NodaTime.Text;
 namespace Evengrist.Web.Sights.Sampling;
 
 /// <summary>A sample as a person writes it down on a ticket.</summary>
-public sealed class SampleForm
+public sealed class SampleTakenForm
 {
     /// <summary>Code of the rule.</summary>
     public string? Pattern { get; set; }
@@ -33,12 +33,12 @@ public sealed class SampleForm
     public string? At { get; set; }
 
     /// <summary>The form filled in as usual for a truck.</summary>
-    public static SampleForm For(TruckSight truck, SamplingPolicy policy, Visit visit)
+    public static SampleTakenForm For(TruckSight truck, SamplingPolicy policy, Visit visit)
     {
         ArgumentNullException.ThrowIfNull(truck);
         ArgumentNullException.ThrowIfNull(policy);
         ArgumentNullException.ThrowIfNull(visit);
-        return new SampleForm
+        return new SampleTakenForm
         {
             Pattern = ProbePatterns.UsHopperBottom.Code, Cuts = policy.UsualProbes.ToString(CultureInfo.InvariantCulture), Kilograms = "2.0", RetainedId = $"R-{truck.Truck.Code}", Shelf = policy.Shelf,
             KeepUntil = LocalDatePattern.Iso.Format(truck.At.InZone(visit.Zone).Date.PlusDays(policy.KeepDays)), At = visit.Field(truck.At),
