@@ -15,7 +15,10 @@ internal static class IntakeRoom
 {
     public static Command Of(Voice voice, IClock clock)
     {
-        var room = new Command("intake", "Tickets of trucks and railcars.") { ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), Settle(voice), Grade(voice) };
+        var room = new Command("intake", "Tickets of trucks and railcars.")
+        {
+            ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), Settle(voice), Grade(voice), DecisionVerbs.Decide(voice), DecisionVerbs.CarryOver(voice),
+        };
         foreach (var verb in SamplingVerbs.Of(voice))
         {
             room.Add(verb);

@@ -66,7 +66,7 @@ public sealed record EdgeCase(EdgeSpec? Spec, IReadOnlyList<Finding> Findings, C
     private static EdgeCase? Contract(JsonNode root, decimal sd, double sure, int probes, double? fromProbes)
     {
         var findings = PosedFindings.Read(root.Member("finding")).Select(f => f with { StandardUncertainty = sd }).ToArray();
-        var terms = root.Member("contract") is { } contract ? SettlementCase.ContractOf(contract) : null;
+        var terms = root.Member("contract") is { } contract ? PosedTerms.Of(contract) : null;
         if (findings.Length != 1)
         {
             root.Member("finding", required: false)?.Fault("one finding, with its unit and basis");

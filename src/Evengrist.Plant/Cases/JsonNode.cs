@@ -17,6 +17,9 @@ internal sealed class JsonNode(JsonElement element, string path, List<Fault> fau
     /// <summary>The text it was read from.</summary>
     public string Raw => element.GetRawText();
 
+    /// <summary>Whether it is a text.</summary>
+    public bool IsText => element.ValueKind == JsonValueKind.String;
+
     /// <summary>Notes a fault unless this is an object with no other members than these.</summary>
     public bool IsObject(params string[] known)
     {

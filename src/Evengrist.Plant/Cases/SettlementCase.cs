@@ -53,25 +53,10 @@ public sealed record SettlementCase(Delivery Delivery, ContractTerms Terms)
         }
 
         var findings = PosedFindings.Read(root.Member("findings"));
-        var terms = root.Member("contract") is { } contract ? ContractOf(contract) : null;
+        var terms = root.Member("contract") is { } contract ? PosedTerms.Of(contract) : null;
         return gross is null || tare is null || !day.Success || terms is null
             ? null : new SettlementCase(new Delivery(Weighing.Of(gross.Value, tare.Value), day.Value, findings), terms);
     }
 
     private static Mass? Weight(JsonNode root, string name) => root.Member(name) is { } node && node.IsObject("kg", "t") ? node.Mass() : null;
-
-    internal static ContractTerms? ContractOf(JsonNode node)
-    {
-        if (TermsJson.TryRead(node.Raw, out var terms, out var faults))
-        {
-            return terms;
-        }
-
-        foreach (var fault in faults)
-        {
-            node.Fault($"contract terms that can be. {fault}");
-        }
-
-        return null;
-    }
 }

@@ -26,6 +26,7 @@ public static class IntakeApi
         intake.MapPost("settle", (Delegate)SettleAsync).WithSummary("Settle a posed load under a posed contract, line by line; needs no records").WithDescription(SettlementCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SettlementAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         intake.MapGrades();
+        intake.MapDecisions();
     }
 
     private static IResult Day(MillDoor door, IClock clock, [Description("Milling day, 2025-07-09; the newest with trucks when left out.")] string? day, [Description(ApiMoment.Says)] string? asof)
