@@ -20,6 +20,9 @@ public sealed record HouseRules
     /// <summary>Codes of the markets whose limits hold for everything this mill takes.</summary>
     public IReadOnlyList<string> Markets { get; init; } = [];
 
+    /// <summary>Kilograms that stay in the boot of a receiving leg when it runs empty, as weighed on the site; null where nobody weighed.</summary>
+    public decimal? BootResidueKilograms { get; init; }
+
     /// <summary>As the paper of the house says it.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Form);
 
@@ -29,7 +32,7 @@ public sealed record HouseRules
         try
         {
             rules = JsonSerializer.Deserialize<HouseRules>(json, Form);
-            faults = rules?.Rules is null || rules.Markets is null || rules.Rules.Any(r => r is null) ? ["House rules are a list of rules and a list of markets."] : [.. rules.Rules.Select(r => r.Fault).OfType<string>()];
+            faults = rules?.Rules is null || rules.Markets is null || rules.Rules.Any(r => r is null) ? ["House rules are a list of rules and a list of markets."] : [.. rules.Rules.Select(r => r.Fault).OfType<string>(), .. rules.BootResidueKilograms is <= 0m ? ["The residue of the boot lies above 0 kg."] : Array.Empty<string>()];
         }
         catch (JsonException fault)
         {
