@@ -52,6 +52,7 @@ public static class DemonstrationMill
         }
 
         SamplingDesk.KeepPapers(mill);
+        HouseRulesShelf.Keep(mill, HousePolicy.Rules, "Ines Calloway");
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
         var year = new Year(seed);
         foreach (var batch in Ahead(year.Batches()))

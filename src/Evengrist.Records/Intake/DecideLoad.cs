@@ -1,4 +1,5 @@
 using Evengrist.Intake;
+using Evengrist.Intake.Deciding;
 using Evengrist.Ledger;
 using NodaTime;
 
@@ -14,6 +15,9 @@ public sealed record DecideLoad(string Ticket, string Key, LoadDecision Decision
     /// <summary>When; null for now.</summary>
     public Instant? At { get; init; }
 
+    /// <summary>What the rules advised when it was decided; null where nobody asked them.</summary>
+    public LoadAdvice? Advice { get; init; }
+
     /// <summary>Number of the newest fact that was seen on the ticket; null where nobody looked.</summary>
     public FactId? Seen { get; init; }
 
@@ -26,11 +30,8 @@ public sealed record DecideLoad(string Ticket, string Key, LoadDecision Decision
             view =>
             {
                 var truck = OnTicket.Truck(view.Book, Ticket);
-                var key = $"{truck.Code}/decided {Key}";
                 var said = Decision with { Key = Key, Bin = view.Book.Find(Decision.Bin)?.Code ?? Decision.Bin, Way = [.. (Decision.Way ?? []).Select(c => view.Book.Named(c).Code)] };
-                var text = Happening.TextOf(Words(said), said.ToJson());
-                var there = view.Book.HappeningsOn(truck.Id).LastOrDefault(h => h.Kind == HappeningKind.Decided && h.Text == text);
-                return [new Happen(key, truck.Code, At ?? there?.At ?? now, HappeningKind.Decided, text)];
+                return [OnTicket.Said(view.Book, truck, $"decided {Key}", HappeningKind.Decided, Happening.TextOf(Words(said), said.ToJson()), At, now)];
             },
             by, OnTicket.Source, provided: view =>
             {
@@ -41,15 +42,22 @@ public sealed record DecideLoad(string Ticket, string Key, LoadDecision Decision
 
     private string Words(LoadDecision said)
     {
-        var words = LoadDecision.WordsOf(said.Kind) + (said.Bin.Length > 0 ? $", to {said.Bin}" : "");
+        var words = LoadDecision.WordsOf(said.Kind) + (said.Bin.Length > 0 ? $", to {said.Bin}" : "") + (IsOverride ? $", against the advice to {Advice!.Words}" : "");
         return Why.Trim().Length > 0 ? $"{words}: {Why.Trim()}" : words;
     }
+
+    private bool IsOverride => Advice?.IsOverriddenBy(Decision.Kind) == true;
 
     private void Demand(Book book, Place truck, Instant at)
     {
         if (OnTicket.Read(book, truck, Property.TareWeight) is not null)
         {
             throw OnTicket.Refusal(truck, "is weighed empty already: its load lies in a bin. Put the bin right instead.");
+        }
+
+        if (IsOverride && Why.Trim().Length == 0)
+        {
+            throw OnTicket.Refusal(truck, $"cannot be decided on ({LoadDecision.WordsOf(Decision.Kind)}) against the advice to {Advice!.Words} without a reason. Say why.");
         }
 
         if (Decision.Kind != LoadDecisionKind.Accept && Why.Trim().Length == 0)

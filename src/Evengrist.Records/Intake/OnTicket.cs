@@ -25,6 +25,13 @@ internal static class OnTicket
     /// <summary>When a weight was read, if it is recorded already just so; the moment given otherwise. So a request sent again is the same request.</summary>
     public static Instant When(Reading? recorded, decimal value, Instant? at, Instant now) => at ?? (recorded is { } there && there.Value == value ? there.At : now);
 
+    /// <summary>A happening on a ticket; sent again without a moment of its own it is the one that was recorded.</summary>
+    public static Happen Said(Book book, Place truck, string key, HappeningKind kind, string text, Instant? at, Instant now)
+    {
+        var there = book.HappeningsOn(truck.Id).LastOrDefault(h => h.Kind == kind && h.Text == text);
+        return new Happen($"{truck.Code}/{key}", truck.Code, at ?? there?.At ?? now, kind, text);
+    }
+
     public static LedgerRefusal Refusal(Place truck, string fault) => new(LedgerRule.Malformed, $"Ticket {truck.Code} {fault}") { Place = truck.Code };
 
     public static Measure Weight(string ticket, string which, Property what, Quantities.Mass mass, Instant at) =>

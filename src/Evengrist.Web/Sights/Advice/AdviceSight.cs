@@ -2,7 +2,6 @@ using Evengrist.Intake;
 using Evengrist.Intake.Carrying;
 using Evengrist.Intake.Deciding;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Records.Intake;
 using Evengrist.Web.Sights.Trucks;
@@ -25,6 +24,14 @@ public sealed record AdviceSight(LoadToDecide Load, LoadAdvice Advised, IReadOnl
         var spec = house.BootResidueKilograms is { } weighed ? new CarryOverSpec { BootResidue = (double)weighed, IsMeasured = true } : new CarryOverSpec();
         var (load, routes) = mill.Ask(view => (LoadOf(view.Book, truck, at), RouteSight.All(view.Book, truck, at, spec)));
         return new(load, DecisionModel.Advise(load, house, MarketShelf.Of(mill, house)), routes);
+    }
+
+    /// <summary>The advice for a ticket; null where there is no such truck by then.</summary>
+    public static AdviceSight? Of(Mill mill, string ticket, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        var terms = Terms.Of(mill);
+        return mill.Ask(view => view.Book.Find(ticket) is { Kind: PlaceKind.Truck } place ? new TruckSighting(view.Book, at, terms, mill.Settings).Look(place) : null) is { } truck ? Of(mill, truck, at) : null;
     }
 
     private static LoadToDecide LoadOf(Book book, TruckSight truck, Instant at)

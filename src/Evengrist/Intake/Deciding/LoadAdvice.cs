@@ -6,8 +6,8 @@ namespace Evengrist.Intake.Deciding;
 /// <param name="StillToAsk">What would have to be known and is not, each in words.</param>
 public sealed record LoadAdvice(LoadDecisionKind Kind, IReadOnlyList<Ruling> Rulings, IReadOnlyList<string> StillToAsk)
 {
-    /// <summary>Whether a decision goes against the advice, so that a reason is demanded.</summary>
-    public bool IsOverriddenBy(LoadDecisionKind decided) => decided != Kind;
+    /// <summary>Whether a decision is milder than the advice, so that a reason is demanded. Accepting what is advised at a discount is not: the contract takes it off.</summary>
+    public bool IsOverriddenBy(LoadDecisionKind decided) => decided < Kind && Kind > LoadDecisionKind.Discount;
 
     /// <summary>The advice on one line: <c>divert: falling number 214 s is below 250 s</c>.</summary>
     public string Words => LoadDecision.WordsOf(Kind) + (Rulings.Count > 0 ? ": " + string.Join("; ", Rulings.Where(r => r.Kind == Kind).Select(r => r.Reason.TrimEnd('.'))) : "");

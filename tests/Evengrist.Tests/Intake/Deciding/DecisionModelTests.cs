@@ -128,6 +128,14 @@ public sealed class DecisionModelTests
         Assert.Equal(all.Kind, Advise([], seen: [.. signs.Reverse()]).Kind);
     });
 
+    [Theory]
+    [InlineData("musty", LoadDecisionKind.Accept, true)]
+    [InlineData("musty", LoadDecisionKind.SetAside, false)]
+    [InlineData("musty", LoadDecisionKind.TurnAway, false)]
+    [InlineData("garlic odour", LoadDecisionKind.Accept, true)]
+    public void IsOverriddenBy_MilderDecision_IsAnOverride(string sign, LoadDecisionKind decided, bool against) =>
+        Assert.Equal(against, Advise([], seen: [sign]).IsOverriddenBy(decided));
+
     [Fact]
     public void Advise_LoadThatCannotBe_NamesEveryFault()
     {
