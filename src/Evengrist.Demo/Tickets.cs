@@ -63,7 +63,7 @@ internal sealed class Tickets(Dice dice, GradeBench grades, Truth truth, Dice ga
             return;
         }
 
-        var booked = gate.Chance(0.7) ? $"S-{code[3..]}" : "";
+        var booked = gate.Chance(0.7) ? $"S-{code.Remove(2, 1)}" : "";
         var came = at - Duration.FromSeconds((long)(60 * gate.Normal(5, 3, 1, 16)));
         desk.Happened(code, came, HappeningKind.Arrived, Happening.TextOf($"from {source}{(booked.Length > 0 ? $", booked as {booked}" : "")}", new Arrival("gate", code, source, booked).ToJson()));
         if (booked.Length > 0)

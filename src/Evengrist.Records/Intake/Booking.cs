@@ -14,10 +14,13 @@ namespace Evengrist.Records.Intake;
 /// <param name="Cancelled">Whether it was called off.</param>
 public sealed record Booking(string Code, Instant At, string From, string Class, decimal Tonnes, bool Cancelled = false)
 {
+    /// <summary>The sender's own key of the booking, so that one sent twice is one; may be empty.</summary>
+    public string Key { get; init; } = "";
+
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip };
 
-    /// <summary>As it is kept on the shelf: <c>{"at":"2025-07-09T13:00:00Z","from":"DS-2","class":"HW","tonnes":26,"cancelled":false}</c>.</summary>
-    public string ToJson() => JsonSerializer.Serialize(new Kept(InstantPattern.General.Format(At), From, Class, Tonnes, Cancelled), Options);
+    /// <summary>As it is kept on the shelf: <c>{"at":"2025-07-09T13:00:00Z","from":"DS-2","class":"HW","tonnes":26,"cancelled":false,"key":""}</c>.</summary>
+    public string ToJson() => JsonSerializer.Serialize(new Kept(InstantPattern.General.Format(At), From, Class, Tonnes, Cancelled, Key), Options);
 
     /// <summary>The booking a paper holds; null where it holds none.</summary>
     public static Booking? Read(Paper paper)
@@ -26,7 +29,7 @@ public sealed record Booking(string Code, Instant At, string From, string Class,
         try
         {
             return JsonSerializer.Deserialize<Kept>(paper.Json, Options) is { At: { } at, From: { } from } kept && InstantPattern.General.Parse(at) is { Success: true, Value: var moment }
-                ? new Booking(paper.Code, moment, from, kept.Class ?? "", kept.Tonnes, kept.Cancelled)
+                ? new Booking(paper.Code, moment, from, kept.Class ?? "", kept.Tonnes, kept.Cancelled) { Key = kept.Key ?? "" }
                 : null;
         }
         catch (JsonException)
@@ -35,5 +38,5 @@ public sealed record Booking(string Code, Instant At, string From, string Class,
         }
     }
 
-    private sealed record Kept(string? At, string? From, string? Class, decimal Tonnes, bool Cancelled);
+    private sealed record Kept(string? At, string? From, string? Class, decimal Tonnes, bool Cancelled, string? Key = null);
 }

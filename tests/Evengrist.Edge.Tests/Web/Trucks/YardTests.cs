@@ -43,6 +43,37 @@ public sealed class YardTests(WebSite site)
         Assert.Matches(@"2 at gate trailer 2 10 min", page);
     }
 
+    [Fact]
+    public async Task Bookings_BookedTwiceWithOneFormAndCalledOff_AreOneAndStay()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        Dictionary<string, string> form = new() { ["_handler"] = "book", ["B.Key"] = "one", ["B.At"] = "2025-09-11T09:30", ["B.Source"] = "ds-2", ["B.Class"] = "HW", ["B.Tonnes"] = "26" };
+        using var first = await WebSite.PostAsync(client, "/intake/bookings", "/intake/bookings", form);
+        using var again = await WebSite.PostAsync(client, "/intake/bookings", "/intake/bookings", form);
+        form["B.Key"] = "another";
+        using var second = await WebSite.PostAsync(client, "/intake/bookings", "/intake/bookings", form);
+        Assert.All([first, again, second], a => Assert.Equal(HttpStatusCode.Redirect, a.StatusCode));
+        using var off = await WebSite.PostAsync(client, "/intake/bookings?day=2025-09-11", "/intake/bookings?day=2025-09-11", [new("_handler", "call-off"), new("Slot", "S-250911-002")]);
+        var page = await Tickets.TextAsync(client, "/intake/bookings?day=2025-09-11");
+        Assert.Matches(@"S-250911-001 09:30 DS-2 HW 26\.0 ◆ booked", page);
+        Assert.Matches(@"S-250911-002 09:30 DS-2 HW 26\.0 ✖ called off", page);
+        Assert.DoesNotContain("S-250911-003", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("B.At", "soon", "is no date and time")]
+    [InlineData("B.Source", "B01", "neither a field nor an elevator")]
+    [InlineData("B.Tonnes", "26000", "on one truck cannot be")]
+    [InlineData("B.Class", "", "Still needed: the wheat class")]
+    public async Task Booking_ThatCannotBe_IsRefusedInWords(string field, string value, string says)
+    {
+        using var client = await Tickets.NamedAsync(site);
+        Dictionary<string, string> form = new() { ["_handler"] = "book", ["B.Key"] = "bad", ["B.At"] = "2025-09-12T09:30", ["B.Source"] = "DS-2", ["B.Class"] = "HW", ["B.Tonnes"] = "26", [field] = value };
+        using var answer = await WebSite.PostAsync(client, "/intake/bookings", "/intake/bookings", form);
+        Assert.Contains(says, Tickets.Plain(await answer.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+        Assert.DoesNotContain("S-250912-001", await Tickets.TextAsync(client, "/intake/bookings?day=2025-09-12"), StringComparison.Ordinal);
+    }
+
     private async Task<HttpClient> FilledAsync()
     {
         var client = await Tickets.NamedAsync(site);
