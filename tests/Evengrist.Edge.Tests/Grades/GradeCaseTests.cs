@@ -94,6 +94,21 @@ public sealed class GradeCaseTests
         Assert.All(["Missing for the grade:", "shrunken and broken", "glass", "U.S. No. 2 at best"], said => Assert.Contains(said, error, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void HouseClass_Kept_IsListedAndItsVersionNeverChanges()
+    {
+        using var folder = new Folder();
+        var data = Path.Combine(folder.Path, "mill.db");
+        Assert.Equal(Exit.Done, Shell.Run("mill", "new", "--data", data, "--name", "Little Mill").Status);
+        var text = JsonDocument.Parse(File.ReadAllText(Repository.Sample("cases", "grade-house.json"))).RootElement.GetProperty("houseClass").GetRawText();
+        Assert.Equal(Exit.Done, Shell.Run("intake", "house-class", "--in", folder.File("class.json", text), "--by", "Ada", "--data", data).Status);
+        Assert.Contains("HW version 1, kept by Ada", Shell.Run("intake", "house-class", "--data", data).Output, StringComparison.Ordinal);
+        var (status, _, error) = Shell.Run("intake", "house-class", "--in", folder.File("other.json", text.Replace("12.5", "12.7", StringComparison.Ordinal)), "--by", "Ada", "--data", data);
+        Assert.Equal(Exit.BadInput, status);
+        Assert.Contains("is kept already", error, StringComparison.Ordinal);
+        Assert.Equal(Exit.BadInput, Shell.Run("intake", "house-class", "--in", folder.File("bad.json", "{}"), "--by", "Ada", "--data", data).Status);
+    }
+
     private static JsonElement Answer(string sample)
     {
         var (status, output, error) = Shell.Run("intake", "grade", "--in", Repository.Sample("cases", sample), "--json");

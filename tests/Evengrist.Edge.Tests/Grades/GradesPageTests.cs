@@ -9,7 +9,7 @@ using NodaTime;
 
 namespace Evengrist.Edge.Tests.Grades;
 
-[Collection(WebSiteCollection.Name)]
+[Collection(TruckSiteCollection.Name)]
 public sealed class GradesPageTests(WebSite site)
 {
     private static readonly string[] Fields = ["f-HeatDamaged", "f-Damaged", "f-ForeignMaterial", "f-ShrunkenAndBroken"];
@@ -92,7 +92,29 @@ public sealed class GradesPageTests(WebSite site)
         using var client = site.Client();
         var page = await Tickets.TextAsync(client, "/intake/25-0709-001");
         Assert.All(["reckoned HW plain", "U.S. No. 2 Hard Red Winter wheat", "Taken as none, not looked for"], said => Assert.Contains(said, page, StringComparison.Ordinal));
+        site.Mill.Record([new Happen("grade-smell", "25-0709-001", TinyMill.Morning - Duration.FromDays(60), HappeningKind.Observed, "musty; driver in a hurry")], "Ada Miller", "test");
+        var musty = await Tickets.TextAsync(client, "/intake/25-0709-001");
+        Assert.All(["U.S. Sample grade Hard Red Winter wheat", "Noticed, not in the grades below: driver in a hurry"], said => Assert.Contains(said, musty, StringComparison.Ordinal));
         Assert.Contains("No grade factors were picked", await Tickets.TextAsync(client, "/intake/25-0709-002"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task House_KeptOnThePage_CountsAndAVersionNeverChanges()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        var json = HouseClassJson.Write(new HouseClass("HX", 1, "tried on the page", ["first", "second"], [new(Property.Protein, "%", 1) { Basis = Basis.At12, AtLeast = [12.5m, 11m] }]));
+        async Task<string> KeepAsync(string text)
+        {
+            using var answer = await WebSite.PostAsync(client, "/intake/grades/house", "/intake/grades/house", [new("_handler", "house"), new("Json", text)]);
+            return answer.Headers.Location?.ToString() ?? Tickets.Plain(await answer.Content.ReadAsStringAsync());
+        }
+
+        Assert.EndsWith("/intake/grades/house?code=HX&done=true", await KeepAsync(json), StringComparison.Ordinal);
+        Assert.Contains("is kept already", await KeepAsync(json.Replace("12.5", "12.6", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("stricter than an earlier one", await KeepAsync(json.Replace("12.5", "10.5", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("Not kept; what you wrote is still here.", await KeepAsync("{"), StringComparison.Ordinal);
+        Assert.Contains("reckoned second", await Tickets.TextAsync(client, "/intake/grades?standard=house%3AHX&f-Protein=11.2"), StringComparison.Ordinal);
+        Assert.Contains("\"code\": \"HX\"", await client.GetStringAsync(new Uri("/api/intake/house-classes", UriKind.Relative)), StringComparison.Ordinal);
     }
 
     private static string Address(GradeVector vector)

@@ -16,34 +16,35 @@ public sealed record TruckGrade(GradeStandard Standard, GradeOutcome? Outcome, s
     private static readonly Property[] Picked = [Property.Damaged, Property.ForeignMaterial, Property.ShrunkenAndBroken];
 
     /// <summary>The truck before the mill's own class and before the standard it would be shown to inspection under.</summary>
-    public static IReadOnlyList<TruckGrade> Of(TruckSight truck, HeldStandards held)
+    public static IReadOnlyList<TruckGrade> Of(TruckSight truck, HeldStandards held, IReadOnlyList<string> noticed)
     {
         ArgumentNullException.ThrowIfNull(truck);
         ArgumentNullException.ThrowIfNull(held);
         var findings = truck.Readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of).ToArray();
+        GradeObservation[] seen = [.. noticed.Select(ObservationWords.Read).OfType<GradeObservation>()];
         var wheat = truck.Truck.Material;
         var house = held.HouseOf(wheat);
         var grades = new List<TruckGrade>();
         if (house is not null)
         {
-            grades.Add(Try(house.ToStandard(), "", findings));
+            grades.Add(Try(house.ToStandard(), "", findings, seen));
         }
 
         var us = held.Find("us-wheat")!;
         var official = house?.OfficialClass is { Length: > 0 } named ? named : wheat;
         if (us.FindClass(official) is not null)
         {
-            grades.Add(Array.Exists(findings, f => Picked.Contains(f.What)) ? Try(us, official, findings)
+            grades.Add(seen.Length > 0 || Array.Exists(findings, f => Picked.Contains(f.What)) ? Try(us, official, findings, seen)
                 : new(us, null, "No grade factors were picked from this truck's sample.", GradeForm.Address(us, official, findings)));
         }
 
         return grades;
     }
 
-    private static TruckGrade Try(GradeStandard standard, string wheat, IReadOnlyList<Finding> findings)
+    private static TruckGrade Try(GradeStandard standard, string wheat, IReadOnlyList<Finding> findings, GradeObservation[] seen)
     {
-        var sample = new GradeSample { Class = wheat, Findings = findings, TakeAsNone = true };
-        var address = GradeForm.Address(standard, wheat, findings);
+        var sample = new GradeSample { Class = wheat, Findings = findings, TakeAsNone = true, Observed = seen.Length > 0 ? seen : null };
+        var address = GradeForm.Address(standard, wheat, findings) + string.Concat(seen.Where(standard.Observations.Contains).Select(o => $"&seen={o}"));
         return sample.Faults(standard) is [var fault, ..] ? new(standard, null, fault.Sentence, address) : new(standard, GradeModel.Grade(standard, sample), "", address);
     }
 }
