@@ -11,7 +11,7 @@ internal static class CanadianRedSpring
     public static GradeStandard Standard { get; } = new()
     {
         Code = "canada-red-spring",
-        Edition = "older",
+        Edition = "an older edition",
         Title = "Canadian red spring wheat, export determinants",
         Grades = ["No. 1", "No. 2", "No. 3", "No. 4"],
         Below = null,

@@ -10,6 +10,7 @@ public static class GradingWords
         SampleBasis.DockageFree => "dockage-free",
         SampleBasis.DoublyClean => "free of dockage and of shrunken and broken",
         SampleBasis.AsMethodSays => "as the standard's method says (not read here)",
+        SampleBasis.AsMillMeasures => "as the mill measures it",
         _ => "not said",
     };
 

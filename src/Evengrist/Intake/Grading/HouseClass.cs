@@ -54,7 +54,7 @@ public sealed record HouseLimit(Property Factor, string Unit, int Decimals)
 
     internal GradeFactor ToFactor(string code, int version) => new()
     {
-        Words = Factor.Words(), What = Factor, Unit = Unit, MoistureBasis = Basis, Decimals = Decimals, AtLeast = AtLeast.Count > 0, Basis = SampleBasis.AsMethodSays,
+        Words = Factor.Words(), What = Factor, Unit = Unit, MoistureBasis = Basis, Decimals = Decimals, AtLeast = AtLeast.Count > 0, Basis = SampleBasis.AsMillMeasures,
         Limits = [.. (AtLeast.Count > 0 ? AtLeast : AtMost).Select(l => new GradeLimit(l))], Source = FormattableString.Invariant($"house class {code}, version {version}"), Mark = SourceMark.House, WhereRead = WhereRead,
     };
 }

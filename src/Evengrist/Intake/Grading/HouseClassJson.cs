@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Grading;
@@ -21,6 +22,7 @@ public static class HouseClassJson
         RespectNullableAnnotations = true,
         RespectRequiredConstructorParameters = true,
         IgnoreReadOnlyProperties = true,
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatSaysNothing } },
         Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false), new BasisText() },
     };
 
@@ -53,6 +55,14 @@ public static class HouseClassJson
         }
 
         return house is not null;
+    }
+
+    private static void LeaveOutWhatSaysNothing(JsonTypeInfo type)
+    {
+        foreach (var property in type.Properties)
+        {
+            property.ShouldSerialize = (_, value) => value is not (null or "" or false or System.Collections.ICollection { Count: 0 } or Basis { IsStated: false });
+        }
     }
 
     private sealed class BasisText : JsonConverter<Basis>

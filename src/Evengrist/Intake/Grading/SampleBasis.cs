@@ -17,4 +17,7 @@ public enum SampleBasis
 
     /// <summary>As the standard's own method says; the method was not read here.</summary>
     AsMethodSays = 4,
+
+    /// <summary>As the mill itself measures it.</summary>
+    AsMillMeasures = 5,
 }
