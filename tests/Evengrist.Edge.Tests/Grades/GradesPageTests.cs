@@ -4,6 +4,7 @@ using Evengrist.Edge.Tests.Web.Trucks;
 using Evengrist.Intake.Grading;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Records.Intake;
 using Evengrist.Tests.Intake.Grading;
 using NodaTime;
 
@@ -92,9 +93,13 @@ public sealed class GradesPageTests(WebSite site)
         using var client = site.Client();
         var page = await Tickets.TextAsync(client, "/intake/25-0709-001");
         Assert.All(["reckoned HW plain", "U.S. No. 2 Hard Red Winter wheat", "Taken as none, not looked for"], said => Assert.Contains(said, page, StringComparison.Ordinal));
-        site.Mill.Record([new Happen("grade-smell", "25-0709-001", TinyMill.Morning - Duration.FromDays(60), HappeningKind.Observed, "musty; driver in a hurry")], "Ada Miller", "test");
+        site.Mill.Record([new Happen("grade-smelt", "25-0709-001", TinyMill.Morning - Duration.FromDays(60), HappeningKind.Observed, ObserveLoad.NothingFound)], "Ada Miller", "test");
+        var clean = await Tickets.TextAsync(client, "/intake/25-0709-001");
+        Assert.Contains("U.S. No. 2 Hard Red Winter wheat", clean, StringComparison.Ordinal);
+        Assert.DoesNotContain("Noticed, not in the grades", clean, StringComparison.Ordinal);
+        site.Mill.Record([new Happen("grade-smell", "25-0709-001", TinyMill.Morning - Duration.FromDays(60), HappeningKind.Observed, "musty, glass, driver in a hurry")], "Ada Miller", "test");
         var musty = await Tickets.TextAsync(client, "/intake/25-0709-001");
-        Assert.All(["U.S. Sample grade Hard Red Winter wheat", "Noticed, not in the grades below: driver in a hurry"], said => Assert.Contains(said, musty, StringComparison.Ordinal));
+        Assert.All(["U.S. Sample grade Hard Red Winter wheat", "Noticed, not in the grades below: glass", "Noticed, not in the grades below: driver in a hurry"], said => Assert.Contains(said, musty, StringComparison.Ordinal));
         Assert.Contains("No grade factors were picked", await Tickets.TextAsync(client, "/intake/25-0709-002"), StringComparison.Ordinal);
     }
 

@@ -143,12 +143,4 @@ public sealed class UsGradeTests
         var graded = Samples.Graded(Samples.Sound.With(Property.TestWeight, 78.0m, "kg/hL"));
         Assert.Equal((59.3m, "U.S. No. 2"), (Samples.Row(graded, "test weight").Recorded, graded.Grade));
     }
-
-    [Theory]
-    [InlineData("musty", GradeObservation.Musty)]
-    [InlineData(" Sour odour ", GradeObservation.Sour)]
-    [InlineData("objectionable odour", GradeObservation.ForeignOdour)]
-    [InlineData("treated seed", null)]
-    [InlineData("driver in a hurry", null)]
-    public void ObservationWords_OfPeople_AreThoseOfTheRuleOrNone(string word, GradeObservation? seen) => Assert.Equal(seen, ObservationWords.Read(word));
 }
