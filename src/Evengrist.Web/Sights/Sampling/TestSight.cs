@@ -1,3 +1,4 @@
+using Evengrist.Intake;
 using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -31,13 +32,13 @@ public sealed record TestSight(TestCost Cost, string Currency, DistrictHistory? 
         })];
     }
 
-    /// <summary>Trucks that stand at the gate at a moment, this one included: those that arrived in the last hours and have not been tipped.</summary>
+    /// <summary>Trucks that wait behind a truck at a moment, this one included: those that stand at the gate and are not weighed yet.</summary>
     public static int Waiting(Book book, Place truck, Instant at)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(truck);
         return 1 + book.Happenings.Where(h => h.Kind == HappeningKind.Arrived && h.At <= at && h.At > at - Duration.FromHours(HoursOfQueue) && h.On != truck.Id && book.Counts(h))
-            .Select(h => h.On).Distinct().Count(t => !book.MovementsOf(t).Select(i => book.Movements[i]).Any(m => m.From == t && m.At <= at));
+            .Select(h => h.On).Distinct().Count(t => TruckStages.Of(book, book[t], at) is { Stage: TruckStage.AtGate });
     }
 
     /// <summary>The chance before the test.</summary>
