@@ -106,7 +106,7 @@ public sealed class SamplingTests(WebSite site)
 
     private static Task<HttpResponseMessage> Record(HttpClient client, string ticket, string cuts, string number) => WebSite.PostAsync(client, $"/intake/{ticket}", $"/intake/{ticket}",
     [
-        new("_handler", "sample"), new("S.Pattern", "us-hopper-bottom"), new("S.Cuts", cuts), new("S.Kilograms", "2.4"), new("S.RetainedId", number), new("S.Shelf", "A7"),
+        new("_handler", "sample-taken"), new("S.Pattern", "us-hopper-bottom"), new("S.Cuts", cuts), new("S.Kilograms", "2.4"), new("S.RetainedId", number), new("S.Shelf", "A7"),
         new("S.KeepUntil", "2026-03-13"), new("S.At", "2025-09-14T09:05"),
     ]);
 }
