@@ -1,7 +1,5 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Intake;
-using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Plant.Prints;
 using Evengrist.Quantities;
@@ -30,10 +28,7 @@ internal static class TicketVerb
             var at = MomentOption.Read(asked, asof) ?? Instant.MaxValue;
             using var mill = where.Open(asked, clock);
             var settings = mill.Settings;
-            var shelf = TermsShelf.Of(mill);
-            var sheet = mill.Ask(view => view.Book.Find(asked.GetValue(number)!) is { Kind: PlaceKind.Truck } truck
-                ? TicketSheet.Of(view.Book, truck, at, shelf.Find, moment => MillingDay.Of(moment, settings.Zone, settings.DayStart))
-                : null) ?? throw new BadInput(new Fault(null, null, "NUMBER", Fault.Show(asked.GetValue(number)!), "a ticket of this mill"));
+            var sheet = PrintedTicket.Of(mill, asked.GetValue(number)!, at) ?? throw new BadInput(new Fault(null, null, "NUMBER", Fault.Show(asked.GetValue(number)!), "a ticket of this mill"));
             var now = clock.GetCurrentInstant();
             var head = new PrintHead(settings.Name, settings.IsDemonstration, settings.Zone, asked.GetValue(us) ? UnitSystem.UsCustomary : UnitSystem.Si, now);
             File.WriteAllBytes(target, TicketPdf.Write(at == Instant.MaxValue ? sheet with { AsOf = now } : sheet, head, size));

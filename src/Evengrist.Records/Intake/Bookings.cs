@@ -61,18 +61,19 @@ public sealed class Bookings
     }
 
     /// <summary>Calls a booking off; it stays, and says so.</summary>
-    /// <returns>Whether there is one of that code.</returns>
-    public static bool CallOff(Mill mill, string code, string by)
+    /// <returns>The booking as it stands now; null where there is none of that code.</returns>
+    public static Booking? CallOff(Mill mill, string code, string by)
     {
         ArgumentNullException.ThrowIfNull(mill);
         var shelf = mill.Papers(Kind);
         if (shelf.Newest(code) is not { } paper || Booking.Read(paper) is not { } booking)
         {
-            return false;
+            return null;
         }
 
-        shelf.KeepNext(booking.Code, (booking with { Cancelled = true }).ToJson(), by);
-        return true;
+        var off = booking with { Cancelled = true };
+        shelf.KeepNext(off.Code, off.ToJson(), by);
+        return off;
     }
 
     /// <summary>All of a milling day, those called off included, by time.</summary>

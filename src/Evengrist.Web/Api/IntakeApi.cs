@@ -19,6 +19,7 @@ public static class IntakeApi
     {
         var intake = app.MapGroup("/api/intake").WithTags("Intake");
         intake.MapTicketSteps();
+        intake.MapYard();
         intake.MapGet("tickets", Day).WithSummary("Trucks of a milling day, settled where a contract is named").Produces<TicketAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         intake.MapGet("tickets/{ticket}", One).WithSummary("One truck").Produces<TicketAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
         intake.MapPost("tickets", Record).WithSummary("Record a whole truck; numbers are text as a person types them, protein and DON with their basis. Without a ticket number the next of the milling day is given under your station and key")

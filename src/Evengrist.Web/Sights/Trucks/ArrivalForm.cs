@@ -29,4 +29,7 @@ public sealed class ArrivalForm
 
     /// <summary>Code of the booked slot; empty where it came unbooked.</summary>
     public string? Booking { get; set; }
+
+    /// <summary>Said to be another truck although one of the same plate stands in the yard.</summary>
+    public bool Another { get; set; }
 }

@@ -22,7 +22,7 @@ public sealed class YardSighting(Book book, Instant at, Bookings bookings, MillS
     public YardSight Look()
     {
         var day = DayOf(at);
-        var trucks = book.OfKind(PlaceKind.Truck).Where(t => Came(t) is { } came && came <= at && came > at - LongestStay).Select(Truck).OfType<YardTruck>().ToArray();
+        var trucks = Here(book.OfKind(PlaceKind.Truck)).ToArray();
         var today = trucks.Where(t => DayOf(t.State.Came) == day).ToArray();
         YardTruck[] inYard = [.. trucks.Where(t => t.State.InYard).OrderBy(t => t.State.Stage).ThenBy(t => t.State.Since)];
         var slots = bookings.Of(day, settings);
@@ -42,6 +42,12 @@ public sealed class YardSighting(Book book, Instant at, Bookings bookings, MillS
             ComesNow = (Forecast(inYard, [0], services, served) as YardForecast)?.Waits[^1],
         };
     }
+
+    /// <summary>A truck of a plate that stands in the yard; null where there is none but the one opened under the key.</summary>
+    public YardTruck? InYardAs(string plate, string? key) => plate.Length == 0 ? null
+        : Here(book.OfKind(PlaceKind.Truck).Where(t => t.Name.Equals(plate, StringComparison.OrdinalIgnoreCase))).FirstOrDefault(t => t.State.InYard && Arrival.Of(book, t.Truck)?.Key != key);
+
+    private IEnumerable<YardTruck> Here(IEnumerable<Place> trucks) => trucks.Where(t => Came(t) is { } came && came <= at && came > at - LongestStay).Select(Truck).OfType<YardTruck>();
 
     private LocalDate DayOf(Instant moment) => MillingDay.Of(moment, settings.Zone, settings.DayStart);
 

@@ -35,6 +35,51 @@ public sealed class YardTests(WebSite site)
     }
 
     [Fact]
+    public async Task Api_YardQueueAndBookings_SayTheSame()
+    {
+        using var client = await FilledAsync();
+        var yard = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/intake/yard?asof=2025-09-10T09:20", UriKind.Relative));
+        Assert.Equal(("25-0910-002", 12d, 26_340m), (yard.GetProperty("inYard")[0].GetProperty("ticket").GetString(), yard.GetProperty("comesNow").GetProperty("waitMinutes").GetDouble(), yard.GetProperty("netKg").GetDecimal()));
+        using var body = new StringContent("""{ "service": 12, "arrivals": [ -10, 0, 10 ] }""", System.Text.Encoding.UTF8, "application/json");
+        using var queue = await client.PostAsync(new Uri("/api/intake/queue", UriKind.Relative), body);
+        Assert.Equal([10d, 12, 14], (await queue.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("waits").EnumerateArray().Select(w => w.GetProperty("waitMinutes").GetDouble()));
+
+        var slot = new { key = "k", at = "2025-09-08T09:30", source = "DS-2", @class = "HW", tonnes = "26" };
+        using var booked = await client.PostAsJsonAsync(new Uri("/api/intake/bookings?by=Ada", UriKind.Relative), slot);
+        using var again = await client.PostAsJsonAsync(new Uri("/api/intake/bookings?by=Ada", UriKind.Relative), slot);
+        using var off = await client.PostAsync(new Uri("/api/intake/bookings/S-250908-001/call-off?by=Ada", UriKind.Relative), null);
+        using var none = await client.PostAsync(new Uri("/api/intake/bookings/S-250908-002/call-off?by=Ada", UriKind.Relative), null);
+        Assert.Equal([HttpStatusCode.Created, HttpStatusCode.Created, HttpStatusCode.OK, HttpStatusCode.NotFound], new[] { booked, again, off, none }.Select(a => a.StatusCode));
+        var day = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/intake/bookings?day=2025-09-08", UriKind.Relative));
+        Assert.Equal("called off", Assert.Single(day.EnumerateArray()).GetProperty("state").GetString());
+    }
+
+    // The worked truck under way of docs/model/yard.md's tests: 8 and 17 min.
+    [Fact]
+    public void Cli_Yard_AnswersThePosedCase()
+    {
+        var (status, output, error) = Cli.Shell.Run("intake", "yard", "--in", Plant.Repository.Sample("cases", "yard.json"), "--json");
+        Assert.Equal((0, ""), (status, error));
+        Assert.Equal([8d, 17], JsonSerializer.Deserialize<JsonElement>(output).GetProperty("waits").EnumerateArray().Select(w => w.GetProperty("waitMinutes").GetDouble()));
+    }
+
+    [Fact]
+    public async Task Arrive_APlateThatStandsInTheYard_IsAskedAboutFirst()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        Dictionary<string, string> form = new() { ["_handler"] = "arrive", ["A.Key"] = "first form", ["A.Station"] = "desk", ["A.Plate"] = "trailer 99", ["A.Source"] = "DS-2", ["A.Class"] = "HW", ["A.At"] = "2025-09-06T09:00" };
+        using var first = await WebSite.PostAsync(client, "/intake/arrive", "/intake/arrive", form);
+        using var again = await WebSite.PostAsync(client, "/intake/arrive", "/intake/arrive", form);
+        form["A.Key"] = "second form";
+        using var asked = await WebSite.PostAsync(client, "/intake/arrive", "/intake/arrive", form);
+        Assert.Equal([HttpStatusCode.Redirect, HttpStatusCode.Redirect, HttpStatusCode.OK], new[] { first, again, asked }.Select(a => a.StatusCode));
+        Assert.Contains("trailer 99 stands in the yard already", await asked.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        form["A.Another"] = "true";
+        using var another = await WebSite.PostAsync(client, "/intake/arrive", "/intake/arrive", form);
+        Assert.EndsWith("25-0906-002", another.Headers.Location!.AbsolutePath, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Wall_ShowsTheThreeFacts()
     {
         using var client = await FilledAsync();
