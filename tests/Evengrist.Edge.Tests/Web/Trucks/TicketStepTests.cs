@@ -96,7 +96,7 @@ public sealed class TicketStepTests(WebSite site)
             [new("_handler", "arrive"), new("A.Key", Guid.NewGuid().ToString("N")), new("A.Station", "desk"), new("A.Plate", "trailer 8"), new("A.Source", "DS-2"), new("A.Class", "HW")]);
         var page = opened.Headers.Location!.AbsolutePath;
         Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(client, page, "weigh-in", "I", new() { ["Gross"] = "38460" })).StatusCode);
-        Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(client, page, "sample", "P", new() { ["Protein"] = "13.1", ["ProteinBasis"] = "12mb", ["Moisture"] = "14.2" })).StatusCode);
+        Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(client, page, "readings", "P", new() { ["Protein"] = "13.1", ["ProteinBasis"] = "12mb", ["Moisture"] = "14.2" })).StatusCode);
         Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(client, page, "send", "D", new() { ["Decision"] = "accept", ["Bin"] = "B90", ["Way"] = "PIT1 | LEG1" })).StatusCode);
         Assert.Contains("sent to B90", await Tickets.TextAsync(client, page), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Redirect, (await PostAsync(client, page, "weigh-out", "O", new() { ["Tare"] = "12120" })).StatusCode);
@@ -113,7 +113,7 @@ public sealed class TicketStepTests(WebSite site)
         using var bea = await Tickets.NamedAsync(site);
         var page = "/intake/" + (await OpenAsync(ada, "api-5")).GetProperty("ticket").GetString();
         var (adas, beas) = (await ada.GetStringAsync(new Uri(page, UriKind.Relative)), await bea.GetStringAsync(new Uri(page, UriKind.Relative)));
-        using var first = await FillAsync(bea, page, beas, "sample", "P", new() { ["Moisture"] = "13.7" });
+        using var first = await FillAsync(bea, page, beas, "readings", "P", new() { ["Moisture"] = "13.7" });
         Assert.Equal(HttpStatusCode.Redirect, first.StatusCode);
         var before = site.Mill.Ask(view => view.Book.Last);
         using var second = await FillAsync(ada, page, adas, "weigh-in", "I", new() { ["Gross"] = "38460" });
