@@ -10,7 +10,11 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Places of the mill, and what leaves a bin.</summary>
 internal static class BinsRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("bins", "Places of the mill, and what leaves a bin.") { ImportVerb.Of(ImportKind.Bins, voice, clock), Outflow(voice), BinVerbs.Sound(voice), BinVerbs.Calibrate(voice), BinVerbs.Best(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("bins", "Places of the mill, and what leaves a bin.")
+    {
+        ImportVerb.Of(ImportKind.Bins, voice, clock), Outflow(voice), BinVerbs.Sound(voice), BinVerbs.Calibrate(voice), BinVerbs.Best(voice),
+        StorageVerbs.Storage(voice), StorageVerbs.Equilibrium(voice), StorageVerbs.Aeration(voice),
+    };
 
     private static Command Outflow(Voice voice)
     {

@@ -20,13 +20,11 @@ public sealed record BinRisk(StoredBin Stored, IReadOnlyList<LayerRisk> Layers, 
 
     /// <summary>Judges a bin up to a moment.</summary>
     /// <param name="stored">What is known of its content.</param>
-    /// <param name="table">Equilibrium constants, by the bin's class.</param>
+    /// <param name="constants">Equilibrium constants of its wheat; null where there are none.</param>
     /// <param name="at">The moment.</param>
-    public static BinRisk Of(StoredBin stored, EmcTable table, Instant at)
+    public static BinRisk Of(StoredBin stored, EmcConstants? constants, Instant at)
     {
         ArgumentNullException.ThrowIfNull(stored);
-        ArgumentNullException.ThrowIfNull(table);
-        var constants = table.OfClass(stored.Bin.Material);
         LayerRisk[] layers = [.. stored.Layers.Select(l => LayerRisk.Of(l, constants, at))];
         return new BinRisk(stored, layers, [.. RiskRules.Of(stored, layers, constants, at).OrderByDescending(r => r.Level).ThenBy(r => r.Kind)]);
     }

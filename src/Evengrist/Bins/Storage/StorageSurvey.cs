@@ -27,11 +27,15 @@ public sealed class StorageSurvey(Snapshot snapshot, MakeupModel makeup, Book bo
     public IReadOnlyList<BinRisk> All()
     {
         Place[] bins = [.. book.OfKind(PlaceKind.Bin).Where(b => book.StockOf(b.Id, snapshot.At).Grams > 0)];
-        return BinRisk.Ranked(bins.Select(b => BinRisk.Of(Stored(b), table, snapshot.At)));
+        return BinRisk.Ranked(bins.Select(Of));
     }
 
     /// <summary>One bin.</summary>
-    public BinRisk Of(Place bin) => BinRisk.Of(Stored(bin), table, snapshot.At);
+    public BinRisk Of(Place bin)
+    {
+        ArgumentNullException.ThrowIfNull(bin);
+        return BinRisk.Of(Stored(bin), table.OfClass(bin.Material), snapshot.At);
+    }
 
     private double? Season => field ??= CableModel.Season(book.OfKind(PlaceKind.Bin).SelectMany(b => CableModel.Of(CableReading.Of(book, b.Id, snapshot.At), null)));
 
