@@ -18,8 +18,8 @@ internal static class StorageVerbs
         posed.AddTo(command, EquilibriumCase.Help);
         command.SetAction(asked =>
         {
-            var answer = posed.Ask(asked, EquilibriumCase.Read, c => Parsing.Got(EquilibriumAnswer.Of(c)));
-            return answer.Answers.Count > 0 ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(answer.Refused);
+            var reply = posed.Ask(asked, EquilibriumCase.Read, c => Parsing.Got(EquilibriumAnswer.To(c)));
+            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(reply.Reasons);
         });
         return command;
     }

@@ -10,13 +10,14 @@ namespace Evengrist.Plant.Answers;
 /// <param name="Refused">Why the others have none.</param>
 public sealed record EquilibriumAnswer(string Wheat, double Celsius, IReadOnlyList<EquilibriumLine> Answers, IReadOnlyList<string> Refused)
 {
-    /// <summary>Answers a case.</summary>
-    public static EquilibriumAnswer Of(EquilibriumCase posed)
+    /// <summary>Answers a case; no answer where no equation asked has one.</summary>
+    public static Reply<EquilibriumAnswer> To(EquilibriumCase posed)
     {
         ArgumentNullException.ThrowIfNull(posed);
         EquilibriumOutcome[] outcomes = [.. posed.Questions.Select(q => EquilibriumModel.Of(q, posed.Table))];
-        return new EquilibriumAnswer(posed.Questions[0].Wheat, posed.Questions[0].Celsius,
-            [.. outcomes.OfType<Equilibrium>().Select(EquilibriumLine.Of)], [.. outcomes.OfType<NoEquilibrium>().Select(o => o.Reason)]);
+        string[] refused = [.. outcomes.OfType<NoEquilibrium>().Select(o => o.Reason)];
+        return refused.Length == outcomes.Length ? new(null, refused) : new(new EquilibriumAnswer(posed.Questions[0].Wheat, posed.Questions[0].Celsius,
+            [.. outcomes.OfType<Equilibrium>().Select(EquilibriumLine.Of)], refused), []);
     }
 }
 

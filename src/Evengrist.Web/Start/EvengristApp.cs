@@ -81,6 +81,7 @@ public static class EvengristApp
         app.MapOpenApi();
         app.MapChoices();
         app.MapBinsApi();
+        app.MapStorageApi();
         app.MapLedgerApi();
         app.MapIntakeApi();
         app.MapSamplingApi();

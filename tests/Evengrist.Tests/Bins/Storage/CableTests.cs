@@ -1,3 +1,4 @@
+using Evengrist.Bins.Shape;
 using Evengrist.Bins.Storage;
 using NodaTime;
 
@@ -67,6 +68,18 @@ public sealed class CableTests
         CableState[] Points(int points) => [.. Enumerable.Range(0, points).SelectMany(n => CableModel.Of([.. Weekly($"C{n} at 4.0 m", 10, 10 - (n * 0.1), 10 - (n * 0.2))], null))];
         Assert.Null(CableModel.Season(Points(7)));
         Assert.Equal(-0.4, CableModel.Season(Points(9))!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void Levels_OfAShape_StandByItsVolumeAndFillTheHopperFirst()
+    {
+        // By hand: 10 m across, 20 m wall, flat: 78.54 m² · 10 m · 0.785 · 1.04 = 641.2 t stand 10 m high. A hopper of 45° to 0.6 m is 4.7 m deep and holds 130.87 m³, 106.8 t.
+        var flat = BinLevels.Of(new BinShape { DiameterMetres = 10, WallMetres = 20 }, new PackFactor(1.04, 0, "posed"));
+        Assert.Equal(10, flat.MetresOf(641.2), 0.005);
+        Assert.Equal((0.0, 20.0), (Math.Round(flat.MetresOf(0), 6), Math.Round(flat.MetresOf(5000), 6)));
+        var hopper = BinLevels.Of(new BinShape { DiameterMetres = 10, WallMetres = 20, HopperDegrees = 45, OutletMetres = 0.6 }, new PackFactor(1.04, 0, "posed"));
+        Assert.Equal(4.7, hopper.MetresOf(106.84), 0.005);
+        Assert.Equal(14.7, hopper.MetresOf(106.84 + 641.2), 0.01);
     }
 
     private static IEnumerable<CableReading> Weekly(string point, params double[] celsius) =>

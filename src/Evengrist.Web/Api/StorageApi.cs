@@ -1,0 +1,75 @@
+using System.ComponentModel;
+using Evengrist.Bins.Storage;
+using Evengrist.Ledger;
+using Evengrist.Plant;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+using Evengrist.Records.Bins;
+using Evengrist.Web.Sights.Storage;
+using Evengrist.Web.Start;
+using NodaTime;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>Stored wheat over HTTP: the bins to look at first, a round of cables, and posed cases.</summary>
+public static class StorageApi
+{
+    /// <summary>Adds the questions and the one command.</summary>
+    public static void MapStorageApi(this IEndpointRouteBuilder app)
+    {
+        var bins = app.MapGroup("/api/bins").WithTags("Bins");
+        bins.MapGet("storage", Ranked).WithSummary("Every wheat bin judged in store, the ones to look at first in front; advice, with the rule and source of each reason").Produces<BinRiskAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
+        bins.MapPost("storage", (Delegate)StorageAsync).WithSummary("Life used, humidity, insects' band and reasons to look for the layers of a posed bin; needs no records").WithDescription(StorageCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<BinRiskAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        bins.MapPost("equilibrium", (Delegate)EquilibriumAsync).WithSummary("Moisture of wheat and humidity of the air round it, each from the other; needs no records").WithDescription(EquilibriumCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<EquilibriumAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        bins.MapPost("aeration", (Delegate)AerationAsync).WithSummary("Hours for a cooling front, what posed airs would do, and the pressure; starts no fan, needs no records").WithDescription(AerationCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<AerationAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        bins.MapPost("{code}/cables", Cables).WithSummary("Record a round of a bin's temperature cables; the same round once more is not recorded again")
+            .Produces<CablesRecorded>(StatusCodes.Status201Created).Produces<CablesRecorded>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
+    }
+
+    private static IResult Ranked(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) =>
+        ApiMoment.Read(asof, door.Mill!.Settings, clock) is { } at ? Results.Ok(StorageSight.Of(door.Mill!, at).Bins.Select(BinRiskAnswer.Of).ToArray()) : ApiMoment.Bad(asof);
+
+    private static Task<IResult> StorageAsync(HttpContext context) =>
+        Posed.AnswerAsync(context, StorageCase.Read, c => Parsing.Got(BinRiskAnswer.Of(BinRisk.Of(c.Bin, c.Constants, c.At))));
+
+    private static Task<IResult> EquilibriumAsync(HttpContext context) => Posed.ReplyAsync(context, EquilibriumCase.Read, EquilibriumAnswer.To);
+
+    private static Task<IResult> AerationAsync(HttpContext context) => Posed.AnswerAsync(context, AerationCase.Read, AerationAnswer.To);
+
+    private static IResult Cables(MillDoor door, IClock clock, string code, CablesPosed round, [Description("Who records it; demanded.")] string? by)
+    {
+        var mill = door.Mill!;
+        var at = string.IsNullOrWhiteSpace(round.At) ? null : ApiMoment.Read(round.At, mill.Settings, clock);
+        var points = round.Points.Select(p => (Text: p.Key, Point: CablePoint.Parse(p.Key), p.Value)).ToArray();
+        string[] faults =
+        [
+            .. string.IsNullOrWhiteSpace(by) ? ["Say who records it: add ?by="] : Array.Empty<string>(),
+            .. at is null ? ["\"at\" is the moment of the round, such as 2026-01-14T08:00."] : Array.Empty<string>(),
+            .. points.Where(p => p.Point is null).Select(p => $"\"{p.Text}\" is no point: write {CablePoint.Form}."),
+        ];
+        if (faults.Length > 0)
+        {
+            return Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not recorded", extensions: new Dictionary<string, object?> { ["faults"] = faults });
+        }
+
+        try
+        {
+            var receipt = new RecordCables(code, at!.Value, [.. points.Select(p => (p.Point!, p.Value))]).In(mill, by!.Trim());
+            var answer = new CablesRecorded(code, receipt.Added, receipt.AlreadyKnown);
+            return receipt.Added > 0 ? Results.Created($"/api/bins/storage", answer) : Results.Ok(answer);
+        }
+        catch (LedgerRefusal refusal)
+        {
+            return Results.Problem(refusal.Message, statusCode: StatusCodes.Status409Conflict, title: "Not recorded", extensions: new Dictionary<string, object?> { ["rule"] = refusal.Rule.ToString() });
+        }
+    }
+}
+
+/// <summary>A round of cables: when, and °C by point, such as <c>"C2 at 4.0 m": 14.5</c>.</summary>
+public sealed record CablesPosed(string At, IReadOnlyDictionary<string, decimal> Points);
+
+/// <summary>What became of a round.</summary>
+public sealed record CablesRecorded(string Bin, int Added, int AlreadyKnown);
