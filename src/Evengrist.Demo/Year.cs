@@ -12,6 +12,7 @@ internal sealed class Year
     private readonly Desk hall = new("packing hall", ["Greta Sowden", "Piet Larkin"]);
     private readonly Desk ramp = new("dispatch", ["Bess Arkwell", "Colm Yarrow"]);
     private readonly Desk lab = new("laboratory", ["Dr Anya Holt", "Femi Strand"]);
+    private readonly Desk watch = new("bins", ["Rafe Tolland", "Jonas Pell"]);
     private readonly BinPlan plan = new();
     private readonly Tickets tickets;
     private readonly Receiving receiving;
@@ -25,6 +26,7 @@ internal sealed class Year
     private readonly Corrections corrections = new();
     private readonly Holds holds;
     private readonly Rework rework;
+    private readonly StoreWatch store;
 
     public Year(ulong seed)
     {
@@ -39,6 +41,7 @@ internal sealed class Year
         rework = new Rework(ramp);
         packing = new PackingHall(mill, hall, flours, new Additives(), warehouse, rework);
         bench = new LabBench(seed);
+        store = new StoreWatch(seed, plan);
         holds = new Holds(seed, rework);
     }
 
@@ -89,6 +92,7 @@ internal sealed class Year
         holds.Day(lab, warehouse, day);
         rework.Day(day);
         warehouse.Dispatch(ramp, day);
+        store.Day(watch, day);
         foreach (var (from, until) in slots)
         {
             foreach (var bin in plan.Bins)
@@ -126,7 +130,7 @@ internal sealed class Year
     private IEnumerable<DemoBatch> Close(Instant recorded)
     {
         corrections.Write(scale);
-        foreach (var desk in new[] { scale, offline, mill, hall, lab, ramp })
+        foreach (var desk in new[] { scale, offline, mill, hall, lab, ramp, watch })
         {
             if (desk.HasDrafts)
             {

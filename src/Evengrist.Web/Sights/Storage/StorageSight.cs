@@ -30,12 +30,13 @@ public sealed record StorageSight(IReadOnlyList<BinRisk> Bins, EmcTable Table, i
         return new StorageSight(mill.Ask(view => Survey(view, at, table, shape).All()), table, version);
     }
 
-    /// <summary>Looks at one bin; null where nothing lies in it.</summary>
-    public static BinRisk? Of(Mill mill, string code, Instant at)
+    /// <summary>Looks at one bin, with the constants of its class; null where nothing lies in it.</summary>
+    public static (BinRisk? Risk, EmcConstants? Constants) Of(Mill mill, string code, Instant at)
     {
         var (table, _, _) = KeepEmcConstants.Newest(mill);
         var shape = Shapes(mill);
-        return mill.Ask(view => view.Book.Find(code) is { Kind: PlaceKind.Bin } bin && view.Book.StockOf(bin.Id, at).Grams > 0 ? Survey(view, at, table, shape).Of(bin) : null);
+        return mill.Ask<(BinRisk?, EmcConstants?)>(view => view.Book.Find(code) is { Kind: PlaceKind.Bin } bin && view.Book.StockOf(bin.Id, at).Grams > 0
+            ? (Survey(view, at, table, shape).Of(bin), table.OfClass(bin.Material)) : (null, null));
     }
 
     /// <summary>What waits for a person, with the most pressing bins of the store after the holds and stops.</summary>
@@ -47,7 +48,7 @@ public sealed record StorageSight(IReadOnlyList<BinRisk> Bins, EmcTable Table, i
         [
             .. waiting.Where(w => w.Kind is Face.StateKind.Hold or Face.StateKind.Stop),
             .. named.Take(ToldToday).Select((b, i) => new Waiting(Face.StateKind.Watch, b.Bin,
-                "in store: " + b.Reasons[0].Words + (i == ToldToday - 1 && named.Length > ToldToday ? $" (and {named.Length - ToldToday} more bins, see Bins, storage)" : ""), null)),
+                "in store: " + b.Reasons[0].Words + (i == ToldToday - 1 && named.Length > ToldToday ? $" (and {named.Length - ToldToday} more {(named.Length - ToldToday == 1 ? "bin" : "bins")}, see Bins, in store)" : ""), null)),
             .. waiting.Where(w => w.Kind is not (Face.StateKind.Hold or Face.StateKind.Stop)),
         ];
     }

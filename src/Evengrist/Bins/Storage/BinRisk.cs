@@ -29,10 +29,10 @@ public sealed record BinRisk(StoredBin Stored, IReadOnlyList<LayerRisk> Layers, 
         return new BinRisk(stored, layers, [.. RiskRules.Of(stored, layers, constants, at).OrderByDescending(r => r.Level).ThenBy(r => r.Kind)]);
     }
 
-    /// <summary>Bins in the order in which to look at them: by the most pressing level, by how many reasons press so, by the life used, by code.</summary>
+    /// <summary>Bins in the order in which to look at them: by the most pressing level, by what presses, by how many reasons press so, by the life used, by code.</summary>
     public static IReadOnlyList<BinRisk> Ranked(IEnumerable<BinRisk> bins) =>
     [
-        .. bins.OrderByDescending(b => b.Level).ThenByDescending(b => b.Reasons.Count(r => r.Level == b.Level)).ThenByDescending(b => b.MostUsed)
+        .. bins.OrderByDescending(b => b.Level).ThenBy(b => b.Reasons.Select(r => r.Kind).FirstOrDefault()).ThenByDescending(b => b.Reasons.Count(r => r.Level == b.Level)).ThenByDescending(b => b.MostUsed)
             .ThenBy(b => b.Bin.Code, StringComparer.OrdinalIgnoreCase),
     ];
 }

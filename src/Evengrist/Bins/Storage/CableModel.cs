@@ -10,7 +10,10 @@ namespace Evengrist.Bins.Storage;
 public static class CableModel
 {
     private const int LeastForSeason = 8;
-    private static readonly Duration Window = Duration.FromDays(21), LeastSpan = Duration.FromDays(6), OneRound = Duration.FromDays(7);
+    private static readonly Duration LeastSpan = Duration.FromDays(6), OneRound = Duration.FromDays(7);
+
+    /// <summary>The window of the rate of rise: three weeks. Ours.</summary>
+    internal static Duration Window { get; } = Duration.FromDays(21);
 
     /// <summary>The state of every point that was read within a week of the bin's newest reading, by cable and height.</summary>
     /// <param name="readings">Readings of one bin, in any order.</param>

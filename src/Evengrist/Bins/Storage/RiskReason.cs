@@ -16,38 +16,38 @@ public enum RiskLevel
     Act = 3,
 }
 
-/// <summary>What a reason is about.</summary>
+/// <summary>What a reason is about; of two equally pressing ones the one with the lower number comes first.</summary>
 public enum RiskKind
 {
     /// <summary>Not said; the default value is refused.</summary>
     None = 0,
 
-    /// <summary>The time that the grain keeps is running out.</summary>
-    Life = 1,
-
     /// <summary>A point of a cable warms, or stands out.</summary>
-    Heating = 2,
-
-    /// <summary>The air between the kernels is moist.</summary>
-    MoistAir = 3,
+    Heating = 1,
 
     /// <summary>Live insects were found.</summary>
-    Insects = 4,
-
-    /// <summary>Insects can develop at the temperature.</summary>
-    InsectWarmth = 5,
+    Insects = 2,
 
     /// <summary>CO₂ in the bin's air rises.</summary>
-    CarbonDioxide = 6,
+    CarbonDioxide = 3,
+
+    /// <summary>The time that the grain keeps is running out.</summary>
+    Life = 4,
+
+    /// <summary>The air between the kernels is moist.</summary>
+    MoistAir = 5,
 
     /// <summary>No temperature was read for long.</summary>
-    NotRead = 7,
-
-    /// <summary>The moisture is not known, or no constants are.</summary>
-    NotKnown = 8,
+    NotRead = 6,
 
     /// <summary>Moist for a warm region.</summary>
-    Moist = 9,
+    Moist = 7,
+
+    /// <summary>Insects can develop at the temperature.</summary>
+    InsectWarmth = 8,
+
+    /// <summary>The moisture is not known, or no constants are.</summary>
+    NotKnown = 9,
 }
 
 /// <summary>One reason to look at a bin.</summary>

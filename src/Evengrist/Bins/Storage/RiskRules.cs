@@ -28,7 +28,7 @@ internal static class RiskRules
         var (worst, life) = (used[0], used[0].Life!);
         var act = life.Used >= StorageLife.Act;
         yield return new RiskReason(act ? RiskLevel.Act : RiskLevel.Look, RiskKind.Life,
-            Text($"{(life.DaysBeyond > 0 ? "more than " : "")}{life.Used:0.00} of the time it keeps is used {Where(worst)}: {worst.Layer.MoisturePercent:0.0} % moisture, {worst.History.Celsius:0.0} °C now, there since {Days(worst.History)} days{Others(used.Length - 1)}"),
+            Text($"the layer {Where(worst)} has used {(life.DaysBeyond > 0 ? "more than " : "")}{life.Used:0.00} of the time it keeps: {worst.Layer.MoisturePercent:0.0} % moisture, {worst.History.Celsius:0.0} °C now, {Days(worst.History)} days in store{Others(used.Length - 1)}"),
             $"Alarm at {StorageLife.Alarm.ToString(CultureInfo.InvariantCulture)}, act at {StorageLife.Act.ToString(CultureInfo.InvariantCulture)} of the equation's days × {SafeStorageModel.AlarmFactor.ToString(CultureInfo.InvariantCulture)}, limits of our own; {SafeStorageModel.Source}");
     }
 
@@ -44,8 +44,9 @@ internal static class RiskRules
         var act = (worst.IsRising && worst.IsHotSpot) || worst.AgainstSeason > MuchRise;
         var rise = worst.IsRising ? Text($"warms by {worst.RisePerWeek:0.0} °C a week, {worst.AgainstSeason:0.0} more than {(worst.Season is null ? "nothing (the season is not known)" : "the season")}") : "";
         var spot = worst.IsHotSpot ? Text($"stands {worst.AboveMedian:0.0} °C above the middle of the bin's points") : "";
+        var filled = bin.Layers.Any(l => l.Arrived > worst.At - CableModel.Window) ? "; grain came in within three weeks, which may be why" : "";
         yield return new RiskReason(act ? RiskLevel.Act : RiskLevel.Look, RiskKind.Heating,
-            Text($"{worst.Point} {string.Join(" and ", new[] { rise, spot }.Where(s => s.Length > 0))}: {worst.Celsius:0.0} °C{Others(points.Length - 1, "point")}"),
+            Text($"{worst.Point} {string.Join(" and ", new[] { rise, spot }.Where(s => s.Length > 0))}: {worst.Celsius:0.0} °C{Others(points.Length - 1, "point")}{filled}"),
             Text($"Rise above {CableState.RiseLimit:0} °C a week against the season (from memory); more than {CableState.HotSpotAbove:0} °C above the bin's median, and the season as the median point of all bins, are limits of our own"));
     }
 
@@ -126,7 +127,7 @@ internal static class RiskRules
         }
     }
 
-    private static string Where(LayerRisk risk) => risk.Layer.Metres is { } m ? Text($"from {m.From:0.0} to {m.To:0.0} m") : risk.Layer.Name.Length > 0 ? $"in {risk.Layer.Name}" : "in a layer";
+    private static string Where(LayerRisk risk) => risk.Layer.Metres is { } m ? Text($"at {m.From:0.0} to {m.To:0.0} m") : risk.Layer.Name.Length > 0 ? $"\"{risk.Layer.Name}\"" : "without a height";
 
     private static string Others(int more, string what = "layer") => more == 0 ? "" : Text($"; and {more} more {what}{(more == 1 ? "" : "s")}");
 

@@ -46,6 +46,7 @@ public sealed class StorageSurvey(Snapshot snapshot, MakeupModel makeup, Book bo
         return new StoredBin(bin, [.. LayersOf(bin, cables, levels)], CableModel.Of(cables, Season))
         {
             CarbonDioxide = CarbonDioxideTrend.Of(book, bin.Id, snapshot.At),
+            LastAerated = book.HappeningsOn(bin.Id).LastOrDefault(h => h.Kind == HappeningKind.Aerated && h.At <= snapshot.At),
             Insects = InsectCheck.Of(book, bin.Id, snapshot.At),
             LevelsBy = levels?.Words ?? "no cable and no shape are known: no heights",
         };

@@ -15,6 +15,9 @@ public sealed record StoredBin(Place Bin, IReadOnlyList<StoredLayer> Layers, IRe
     /// <summary>The newest look for live insects; null where nobody looked.</summary>
     public InsectCheck? Insects { get; init; }
 
+    /// <summary>When air was last blown through it, dated at its end; null where that was never recorded.</summary>
+    public Happening? LastAerated { get; init; }
+
     /// <summary>How the heights of its layers were found, in words.</summary>
     public string LevelsBy { get; init; } = "";
 
