@@ -86,7 +86,7 @@ public sealed class StorageCaseTests
     [InlineData("aeration", """{ "wheat": "hard", "grain": { "celsius": 20, "moisturePercent": 13 }, "airflow": { "cfmPerBushel": 0.1 }, "airs": [ { "celsius": 10, "humidityPercent": 101 } ] }""", "$.airs[0].humidityPercent: read \"101\"")]
     [InlineData("storage", """{ "wheat": "hard", "asOf": "2025-09-01T08:00Z", "layers": [ { "t": 5, "arrived": "2025-09-02T08:00Z" } ] }""", "$.layers[0].arrived: read \"2025-09-02T08:00Z\"; expected a moment not after asOf")]
     [InlineData("storage", """{ "wheat": "hard", "asOf": "2025-09-01T08:00Z", "layers": [], "cables": [ { "point": "top", "at": "2025-08-02T08:00Z", "celsius": 20 } ] }""", "$.cables[0].point: read \"top\"; expected a cable and a height")]
-    [InlineData("storage", """{ "wheat": "hard", "asOf": "yesterday", "layers": [ { "t": -5, "moisture": 12 } ] }""", "$.layers[0].moisture: read \"moisture\"; expected a known member; the nearest is moisturePercent")]
+    [InlineData("storage", """{ "wheat": "hard", "asOf": "yesterday", "layers": [ { "t": -5, "moisture": 12 } ] }""", "$.layers[0].moisture: read \"moisture\"; expected one of name, t, kg, moisturePercent")]
     public void Run_BadCase_SaysWhatAndWhere(string verb, string text, string said)
     {
         using var folder = new Folder();

@@ -14,11 +14,11 @@ public sealed partial class CableRound
     /// <summary>When it was read, by the mill's clock.</summary>
     public string? At { get; set; }
 
-    /// <summary>The known points, in the order of the form.</summary>
-    public List<string> Points { get; set; } = [];
+    /// <summary>The known points, in the order of the form; null where the form had none.</summary>
+    public List<string>? Points { get; set; }
 
     /// <summary>What was typed beside each; empty where not read.</summary>
-    public List<string?> Values { get; set; } = [];
+    public List<string?>? Values { get; set; }
 
     /// <summary>Further points, one a line: <c>C3 at 2.0 m: 14.5</c>.</summary>
     public string? More { get; set; }
@@ -29,7 +29,7 @@ public sealed partial class CableRound
         ArgumentNullException.ThrowIfNull(visit);
         receipt = null;
         var faults = new List<string>();
-        (CablePoint, decimal)[] read = [.. Points.Zip(Values, (point, value) => Read(point, value, faults)).OfType<(CablePoint, decimal)>(), .. Lines(faults)];
+        (CablePoint, decimal)[] read = [.. (Points ?? []).Zip(Values ?? [], (point, value) => Read(point, value, faults)).OfType<(CablePoint, decimal)>(), .. Lines(faults)];
         if (visit.Read(At) is not { } at)
         {
             faults.Add("When: give the date and time, such as 14 January 2026 08:00.");
