@@ -25,6 +25,12 @@ internal static class GradesApi
 
     private static async Task<IResult> KeepAsync(HttpContext context, MillDoor door, [Description("Who decided it; demanded.")] string? by)
     {
+        // A page elsewhere can make a browser send text, or bytes of no type at all, but not JSON.
+        if (!context.Request.HasJsonContentType())
+        {
+            return Results.Problem("Send the class as application/json.", statusCode: StatusCodes.Status415UnsupportedMediaType, title: "Not kept");
+        }
+
         using var reader = new StreamReader(context.Request.Body);
         var read = HouseClassJson.TryRead(await reader.ReadToEndAsync(context.RequestAborted), out var house, out var faults);
         if (!read || string.IsNullOrWhiteSpace(by))

@@ -54,6 +54,33 @@ public sealed class GradeApiTests(WebSite site)
         Assert.Equal(("U.S. No. 3", 1.9m), (factor.GetProperty("worse").GetProperty("grade").GetString(), factor.GetProperty("worse").GetProperty("by").GetDecimal()));
     }
 
+    [Theory]
+    [InlineData("text/plain")]
+    [InlineData("application/x-www-form-urlencoded")]
+    [InlineData(null)]
+    public async Task HouseClass_NotSentAsJson_IsNotTaken(string? type)
+    {
+        using var client = site.Client();
+        using var content = new ByteArrayContent(System.Text.Encoding.UTF8.GetBytes(House("HY")));
+        content.Headers.ContentType = type is null ? null : new(type);
+        using var answer = await client.PostAsync(new Uri("/api/intake/house-classes?by=Mallory", UriKind.Relative), content);
+        Assert.Equal(HttpStatusCode.UnsupportedMediaType, answer.StatusCode);
+        Assert.Empty(site.Mill.Papers("house-class").All());
+    }
+
+    [Fact]
+    public async Task HouseClass_WithoutANameOrWithFaults_IsRefusedInWords()
+    {
+        using var client = site.Client();
+        using var content = new StringContent(House("HY").Replace("\"%\"", "\"t\"", StringComparison.Ordinal), System.Text.Encoding.UTF8, "application/json");
+        using var answer = await client.PostAsync(new Uri("/api/intake/house-classes", UriKind.Relative), content);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        var problem = await answer.Content.ReadAsStringAsync();
+        Assert.All(["is not read in", "Say who decided it"], said => Assert.Contains(said, problem, StringComparison.Ordinal));
+    }
+
+    private static string House(string code) => $$"""{ "code": "{{code}}", "version": 1, "name": "", "bands": [ "one" ], "limits": [ { "factor": "Damaged", "unit": "%", "decimals": 1, "atMost": [ 3 ] } ] }""";
+
     private static async Task<HttpResponseMessage> PostAsync(HttpClient client, string text)
     {
         using var content = new StringContent(text, System.Text.Encoding.UTF8, "application/json");
