@@ -12,8 +12,11 @@ public sealed record TakeSample(string Ticket, Instant At, SampleTaken Taken)
 {
     private const string Source = "sampling";
 
+    /// <summary>Number of the newest fact that was seen on the ticket; null where nobody looked.</summary>
+    public FactId? Seen { get; init; }
+
     /// <summary>Records it. The same sample sent again is not recorded again.</summary>
-    /// <exception cref="LedgerRefusal">There is no such truck, the particulars cannot be, or another sample stands under the same number; nothing was recorded.</exception>
+    /// <exception cref="LedgerRefusal">There is no such truck, the particulars cannot be, another sample stands under the same number, or the ticket was changed meanwhile; nothing was recorded.</exception>
     public Receipt In(Mill mill, string by, Instant? recorded = null)
     {
         ArgumentNullException.ThrowIfNull(mill);
@@ -40,6 +43,6 @@ public sealed record TakeSample(string Ticket, Instant At, SampleTaken Taken)
 
                 return [sample];
             },
-            by, Source, recorded);
+            by, Source, recorded, SeenTicket.Unchanged(Ticket, Seen));
     }
 }

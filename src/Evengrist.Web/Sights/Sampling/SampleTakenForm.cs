@@ -11,6 +11,9 @@ namespace Evengrist.Web.Sights.Sampling;
 /// <summary>A sample as a person writes it down on a ticket.</summary>
 public sealed class SampleTakenForm
 {
+    /// <summary>Number of the newest fact that was seen on the ticket.</summary>
+    public long? Seen { get; set; }
+
     /// <summary>Code of the rule.</summary>
     public string? Pattern { get; set; }
 
@@ -81,7 +84,7 @@ public sealed class SampleTakenForm
             return wrong;
         }
 
-        new TakeSample(ticket, moment, taken).In(visit.Mill, visit.Name!);
+        new TakeSample(ticket, moment, taken) { Seen = Seen is { } seen ? new FactId(seen) : null }.In(visit.Mill, visit.Name!);
         return null;
     }
 }
