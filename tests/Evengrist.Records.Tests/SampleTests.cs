@@ -55,6 +55,12 @@ public sealed class SampleTests
         mill.Papers(SamplingPolicy.Kind).Keep(SamplingPolicy.Code, 1, new SamplingPolicy { KeepDays = 90 }.ToJson(), "Ada");
         mill.Papers(TestCosts.Kind).Keep(TestCosts.Code, 1, new TestCosts { Currency = "USD", CostPerMinute = 1, Tests = [] }.ToJson(), "Ada");
         Assert.Equal((90, 1), (SamplingPapers.PolicyOf(mill).Policy.KeepDays, SamplingPapers.PolicyOf(mill).Version));
+        Assert.Empty(SamplingPapers.KeepPolicy(mill, new SamplingPolicy { KeepDays = 91 }.ToJson(), "Ada"));
+        Assert.Equal((91, 2), (SamplingPapers.PolicyOf(mill).Policy.KeepDays, SamplingPapers.PolicyOf(mill).Version));
+        Assert.NotEmpty(SamplingPapers.KeepPolicy(mill, "{ \"keepDays\": 0 }", "Ada"));
+        Assert.NotEmpty(SamplingPapers.KeepCosts(mill, "{", "Ada"));
+        Assert.NotEmpty(SamplingPapers.KeepPolicy(mill, "{}", ""));
+        Assert.Equal(2, SamplingPapers.PolicyOf(mill).Version);
         Assert.Equal("USD", SamplingPapers.CostsOf(mill)!.Value.Costs.Currency);
     }
 

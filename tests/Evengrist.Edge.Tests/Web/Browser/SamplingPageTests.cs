@@ -13,6 +13,8 @@ public sealed class SamplingPageTests(DemonstrationSite site, Chromium chromium)
     [InlineData("test", "/intake/sampling?part=test&ticket=25-0801-012&waiting=3", 390, true)]
     [InlineData("screen", "/intake/sampling?part=screen&tickets=25-0709-060+25-0709-061+25-0709-062&composite=0.4", 1280, true)]
     [InlineData("screen", "/intake/sampling?part=screen&tickets=25-0709-060+25-0709-061+25-0709-062&composite=0.4", 390, false)]
+    [InlineData("risks", "/intake/sampling?part=risks", 390, true)]
+    [InlineData("papers", "/intake/sampling?part=papers", 390, false)]
     [InlineData("shelf", "/intake/sampling?part=shelf", 390, true)]
     [InlineData("ticket", "/intake/25-0801-011", 1280, true)]
     [InlineData("ticket", "/intake/25-0801-011", 390, false)]

@@ -53,6 +53,10 @@ public sealed class SamplingTests(WebSite site)
     [InlineData("?part=screen&tickets=25-0709-001+25-0709-002&composite=0.8&limit=1", "could hold up to")]
     [InlineData("?part=screen&tickets=nowhere", "There is no ticket “nowhere”")]
     [InlineData("?part=shelf&which=gone", "Nothing here")]
+    [InlineData("?part=risks", "23.3")]
+    [InlineData("?part=risks&accept=0", "lie above 0")]
+    [InlineData("?part=risks&accept=1,0", "has a comma")]
+    [InlineData("?part=papers", "sureFrom")]
     [InlineData("?part=else", "Plan a sample")]
     public async Task Page_Part_AnswersOrSaysWhatToDo(string query, string said)
     {
@@ -79,6 +83,21 @@ public sealed class SamplingTests(WebSite site)
         using var gone = await WebSite.PostAsync(client, "/intake/sampling?part=shelf&words=R-71", "/intake/sampling?part=shelf&words=R-71", [new("_handler", "gone"), new("gone", "R-71")]);
         Assert.Equal(HttpStatusCode.Redirect, gone.StatusCode);
         Assert.NotNull(Assert.Single(site.Mill.Ask(v => RetainedSample.All(v.Book, Instant.MaxValue)), s => s.Taken.RetainedId == "R-71").Discarded);
+    }
+
+    [Fact]
+    public async Task Papers_KeptOnThePageAndOverHttp_AreTheNextVersionOrTellTheFault()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        using var wrong = await WebSite.PostAsync(client, "/intake/sampling?part=papers", "/intake/sampling?part=papers", [new("_handler", "policy"), new("Json", "{ \"keepDays\": 0 }")]);
+        Assert.Contains("is kept 1 to 3660 days", Tickets.Plain(await wrong.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+        using var right = await WebSite.PostAsync(client, "/intake/sampling?part=papers", "/intake/sampling?part=papers", [new("_handler", "policy"), new("Json", "{ \"keepDays\": 200 }")]);
+        Assert.Equal((HttpStatusCode.Redirect, 200), (right.StatusCode, SamplingPapers.PolicyOf(site.Mill).Policy.KeepDays));
+        using var nobody = await client.PostAsync(new Uri("/api/intake/sampling/policy", UriKind.Relative), new StringContent("{}"));
+        Assert.Equal(HttpStatusCode.BadRequest, nobody.StatusCode);
+        using var sent = await client.PostAsync(new Uri("/api/intake/sampling/policy?by=Ada", UriKind.Relative), new StringContent("{ \"keepDays\": 180 }"));
+        Assert.Equal(HttpStatusCode.NoContent, sent.StatusCode);
+        Assert.Contains("180", await client.GetStringAsync(new Uri("/api/intake/sampling/policy", UriKind.Relative)), StringComparison.Ordinal);
     }
 
     // Seven earlier trucks from the district, four of them below 300 s: worth a test when nobody waits, not when a hundred do.
