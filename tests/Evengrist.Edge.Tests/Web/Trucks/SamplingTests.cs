@@ -93,9 +93,9 @@ public sealed class SamplingTests(WebSite site)
         Assert.Contains("is kept 1 to 3660 days", Tickets.Plain(await wrong.Content.ReadAsStringAsync()), StringComparison.Ordinal);
         using var right = await WebSite.PostAsync(client, "/intake/sampling?part=papers", "/intake/sampling?part=papers", [new("_handler", "policy"), new("Json", "{ \"keepDays\": 200 }")]);
         Assert.Equal((HttpStatusCode.Redirect, 200), (right.StatusCode, SamplingPapers.PolicyOf(site.Mill).Policy.KeepDays));
-        using var nobody = await client.PostAsync(new Uri("/api/intake/sampling/policy", UriKind.Relative), new StringContent("{}"));
+        using var nobody = await client.PostAsync(new Uri("/api/intake/sampling/policy", UriKind.Relative), new StringContent("{}", Encoding.UTF8, "application/json"));
         Assert.Equal(HttpStatusCode.BadRequest, nobody.StatusCode);
-        using var sent = await client.PostAsync(new Uri("/api/intake/sampling/policy?by=Ada", UriKind.Relative), new StringContent("{ \"keepDays\": 180 }"));
+        using var sent = await client.PostAsync(new Uri("/api/intake/sampling/policy?by=Ada", UriKind.Relative), new StringContent("{ \"keepDays\": 180 }", Encoding.UTF8, "application/json"));
         Assert.Equal(HttpStatusCode.NoContent, sent.StatusCode);
         Assert.Contains("180", await client.GetStringAsync(new Uri("/api/intake/sampling/policy", UriKind.Relative)), StringComparison.Ordinal);
     }
