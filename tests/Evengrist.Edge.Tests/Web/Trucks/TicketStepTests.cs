@@ -141,6 +141,21 @@ public sealed class TicketStepTests(WebSite site)
     }
 
     [Fact]
+    public async Task SampleTaken_OfATicketChangedByAnother_IsRefusedAndSaysWhat()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        var opened = await OpenAsync(client, "api-7");
+        var page = "/intake/" + opened.GetProperty("ticket").GetString();
+        var html = await client.GetStringAsync(new Uri(page, UriKind.Relative));
+        await StepAsync(client, opened, "weigh-in", new() { ["gross"] = "38460" }, by: "Bea");
+        var before = site.Mill.Ask(view => view.Book.Last);
+        using var answer = await FillAsync(client, page, html, "sample-taken", "S", new() { ["Pattern"] = "us-hopper-bottom", ["Cuts"] = "6", ["Kilograms"] = "2.0", ["At"] = "2026-01-01T10:00" });
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.Equal((HttpStatusCode.Conflict, before), (answer.StatusCode, site.Mill.Ask(view => view.Book.Last)));
+        Assert.Contains("gross 38,460 kg", Tickets.Plain(text), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task NewTicket_WithoutANumber_GetsTheNextAndTheSameFormTwiceIsOne()
     {
         using var client = await Tickets.NamedAsync(site);
