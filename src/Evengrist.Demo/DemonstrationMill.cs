@@ -53,6 +53,7 @@ public static class DemonstrationMill
 
         SamplingDesk.KeepPapers(mill);
         HouseRulesShelf.Keep(mill, HousePolicy.Rules, "Ines Calloway");
+        TradeBooks.Keep(mill);
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
         var year = new Year(seed);
         foreach (var batch in Ahead(year.Batches()))
@@ -67,6 +68,8 @@ public static class DemonstrationMill
         {
             Bookings.Keep(mill, booking, "Ines Calloway");
         }
+
+        Payments.Record(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

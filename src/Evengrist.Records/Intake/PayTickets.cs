@@ -39,6 +39,11 @@ public sealed record PayTickets(IReadOnlyList<string> Tickets, AdvanceRule? Adva
             throw new LedgerRefusal(LedgerRule.UnknownPlace, $"There is no ticket \"{ticket}\" by then.") { Place = ticket };
         }
 
+        if (book.HappeningsOn(truck.Id).FirstOrDefault(h => h.Kind is HappeningKind.Settled or HappeningKind.Voided && h.At > At) is { } later)
+        {
+            throw new LedgerRefusal(LedgerRule.Malformed, $"{truck.Code}: something is recorded after {At}, on {later.At}: {later.Words}. Pay as of a later moment.") { Place = truck.Code, At = later.At };
+        }
+
         var account = PaymentAccount.Of(load);
         return (Advance is null ? PaymentModel.Settle(account, by) : PaymentModel.Advance(account, Advance, by)) switch
         {

@@ -33,7 +33,14 @@ public sealed class TradeShelf
     public LoadReader Reader(MillView view, Instant at)
     {
         ArgumentNullException.ThrowIfNull(view);
-        return new LoadReader(view.Book, at, Papers, Terms.Find, settings.Zone, settings.DayStart);
+        return Reader(view.Book, at);
+    }
+
+    /// <summary>Reads loads of a ledger at a moment.</summary>
+    public LoadReader Reader(Book book, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        return new LoadReader(book, at, Papers, Terms.Find, settings.Zone, settings.DayStart);
     }
 
     /// <summary>Keeps a paper as the next version, or finds that the newest says the same.</summary>

@@ -22,10 +22,10 @@ public sealed record StageAnswer(string Stage, DateTimeOffset At)
 public sealed record TicketAnswer(
     string Ticket, DateTimeOffset At, string Plate, string? From, string? Farm, string Class, decimal NetKg, string? Bin, bool OnHold, string? Contract,
     IReadOnlyList<TicketReadingAnswer> Readings, SettlementAnswer? Settlement, IReadOnlyList<string> WhyNotSettled, IReadOnlyList<string> Notes,
-    string State, IReadOnlyList<StageAnswer> Reached, long Newest)
+    string State, IReadOnlyList<StageAnswer> Reached, long Newest, IReadOnlyList<string> NotForSettlement)
 {
     internal static TicketAnswer Of(TruckSight truck) => new(
         truck.Truck.Code, truck.At.ToDateTimeOffset(), truck.Truck.Name, truck.Source?.Code, truck.Source?.Of, truck.Truck.Material, truck.Net.Kilograms, truck.Bin?.Code, truck.Hold is not null,
         truck.Terms?.Title ?? truck.Contract?.Text, [.. truck.Readings.Select(TicketReadingAnswer.Of)], truck.Settled is { } settled ? SettlementAnswer.Of(settled) : null, truck.WhyNot, [.. truck.Notes.Select(n => n.Text)],
-        truck.State.Words, [.. truck.State.Reached.Select(StageAnswer.Of)], truck.Newest.Value);
+        truck.State.Words, [.. truck.State.Reached.Select(StageAnswer.Of)], truck.Newest.Value, truck.NotForSettlement);
 }

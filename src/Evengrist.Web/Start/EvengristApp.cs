@@ -2,6 +2,7 @@ using Evengrist.Records;
 using Evengrist.Web.Api;
 using Evengrist.Web.Face;
 using Evengrist.Web.Security;
+using Evengrist.Web.Sights.Paying;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Sights;
 using Evengrist.Web.Sights.Trucks;
@@ -85,9 +86,11 @@ public static class EvengristApp
         app.MapLedgerApi();
         app.MapIntakeApi();
         app.MapSamplingApi();
+        app.MapPayingApi();
         app.MapTracingApi();
         app.MapTraceFiles();
         app.MapTicketFiles();
+        app.MapPayingFiles();
         app.MapRazorComponents<App>();
     }
 }

@@ -90,7 +90,7 @@ public sealed record TicketSheet
             Net = Truckload.WeighingOf(readings)?.Net ?? Mass.FromGrams(loaded.Sum(m => m.Mass.Grams)),
             Readings = readings,
             Contract = terms?.Title ?? named,
-            Outcome = terms is not null ? Truckload.Settle(readings, terms, dayOf(state.Came))
+            Outcome = terms is not null ? Truckload.Settle(readings, terms, dayOf(state.Came), Truckload.Observed(book, truck, at))
                 : named.Length > 0 ? new NotSettled([$"The ticket names contract {named}, and the shelf has no such terms."])
                 : new NotSettled(["No contract is named on the ticket."]),
             Remarks = [.. happened.Where(h => h.Kind is HappeningKind.Note or HappeningKind.Observed or HappeningKind.Declared).Select(h => h.Words)],

@@ -1,4 +1,8 @@
 using Evengrist.Demo;
+using Evengrist.Intake.Paying;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Records.Intake;
 using Evengrist.Records.Tests.Stores;
 
 namespace Evengrist.Records.Tests.Demo;
@@ -21,10 +25,35 @@ public sealed class DemonstrationLoadTests(DemonstrationYear year)
         DemonstrationMill.Load(mill, p => shares.Add(p.Share));
         Assert.Equal(shares.Order(), shares);
         Assert.Equal(1, shares[^1]);
-        Assert.Equal(year.Drafts, mill.Ask(v => v.Book.Last.Value));
+        var paid = mill.Ask(v => v.Book.Happenings.Count(h => h.Kind == HappeningKind.Settled));
+        const int readAgain = 1;
+        Assert.InRange(paid, 300, 1500);
+        Assert.Equal(year.Drafts + paid + readAgain, mill.Ask(v => v.Book.Last.Value));
         Assert.Equal(year.Book.StockOf(year.Book.Named("B06").Id), mill.Ask(v => v.Book.StockOf(v.Book.Named("B06").Id)));
         Assert.Equal((MillCalendar.ZoneId, true), (mill.Settings.ZoneId, mill.Settings.IsDemonstration));
         Assert.Equal(HouseContracts.All.Count, mill.Contracts.All().Count);
+    }
+
+    [Fact]
+    public void Load_TheYear_PaysGrowersWhoseStatementsAddUpToTheCent()
+    {
+        using var site = new TestSite(Store.Sqlite);
+        using var mill = site.Open();
+        DemonstrationMill.Load(mill);
+        var last = mill.Ask(v => v.Book.Last);
+        var shelf = TradeShelf.Of(mill);
+        var loads = mill.Ask(v => shelf.Reader(v, MillCalendar.OpeningMoment).All().ToList());
+        var statements = Statement.Of(loads.Where(l => l.Grower is not null && l.Terms is not null), new(2025, 7, 1), new(2026, 6, 30), Basis.At12);
+        Assert.Equal(10, statements.Count);
+        Assert.All(statements, s => Assert.Equal(s.All.Accounts.Sum(a => a.Settled?.Pay.Amount ?? 0m), s.All.Gross!.Value.Amount));
+        Assert.All(statements, s => Assert.Equal(s.All.Gross!.Value - s.All.Left!.Value, s.All.Paid ?? Money.Of(0m, "USD")));
+        Assert.Single(statements.SelectMany(s => s.All.Accounts), a => a.Stage == PaymentStage.SettledOtherwise);
+        Assert.Equal(new(2025, 8, 19), Assert.Single(loads.Where(l => l.Uncertified.Count > 0).Select(l => l.Date).Distinct()));
+        Assert.Equal(["telephone of the source (1.337(a)(1))"], loads.SelectMany(l => l.Receipt().Missing).Distinct());
+        Assert.All(loads.Where(l => l.Source?.Kind == PlaceKind.Field), l => Assert.NotEmpty(l.Variety));
+
+        DemonstrationMill.Load(mill);
+        Assert.Equal(last, mill.Ask(v => v.Book.Last));
     }
 
     [Fact]

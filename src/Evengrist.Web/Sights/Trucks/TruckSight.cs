@@ -50,6 +50,9 @@ public sealed record TruckSight(Place Truck, Instant At, Mass Net)
     /// <summary>Whether the ticket was voided, or every movement of its load was.</summary>
     public bool IsVoid => State.Stage == TruckStage.Voided || (Way.Count > 0 && Way.All(m => m.Mass == Mass.Zero));
 
+    /// <summary>Why nobody may be paid on the scales and meters it was read on, each a sentence; empty where one may.</summary>
+    public IReadOnlyList<string> NotForSettlement { get; init; } = [];
+
     /// <summary>The settlement; null where there is none.</summary>
     public Settlement? Settled => Outcome as Settlement;
 

@@ -41,8 +41,9 @@ public sealed class TruckSighting(Book book, Instant at, Terms terms, MillSettin
             Readings = readings,
             Contract = contract,
             Terms = named,
-            Outcome = named is null ? null : Truckload.Settle(readings, named, DayOf(came)),
+            Outcome = named is null ? null : Truckload.Settle(readings, named, DayOf(came), Truckload.Observed(book, truck, at)),
             Hold = book.HoldOn(truck.Id, at),
+            NotForSettlement = terms.Load(book, truck, at)?.NotForSettlement() ?? [],
             Notes = [.. happened.Where(h => h.Kind == HappeningKind.Note)],
         };
     }

@@ -52,8 +52,8 @@ public sealed record LoadFacts(Place Truck, Instant At)
     /// <summary>How the ticket was voided; null where it stands.</summary>
     public Happening? Voided { get; init; }
 
-    /// <summary>Scales and instruments without a certificate in force on the day, by code; empty where all have one.</summary>
-    public IReadOnlyList<string> Uncertified { get; init; } = [];
+    /// <summary>Scales and instruments that had no certificate in force when they were used; empty where all had one.</summary>
+    public IReadOnlyList<UncertifiedUse> Uncertified { get; init; } = [];
 
     /// <summary>Code of the grower: the party's, else the farm in words, else the source's own code.</summary>
     public string GrowerCode => Grower?.Code ?? (Source is { Of.Length: > 0 } ? Source.Of.Split('·')[0].Trim() : Source?.Code ?? "source not booked");
@@ -65,7 +65,7 @@ public sealed record LoadFacts(Place Truck, Instant At)
     public string District => Field?.District is { Length: > 0 } told ? told : Source is { } place && place.Of.Split('·') is [_, var district, ..] ? district.Trim() : "";
 
     /// <summary>The variety; empty where it is not known.</summary>
-    public string Variety => Field?.Variety ?? "";
+    public string Variety => Field?.VarietyOf(Truck.Material) ?? "";
 
     /// <summary>The newest reading of a property; null where there is none.</summary>
     public Reading? Read(Property what) => Readings.FirstOrDefault(r => r.What == what);
@@ -74,18 +74,14 @@ public sealed record LoadFacts(Place Truck, Instant At)
     public SettlementOutcome Settle() => Voided is not null ? new NotSettled([$"The ticket was voided: {Voided.Words}"])
         : Contract.Length == 0 ? new NotSettled(["No contract is named on the ticket."])
         : Terms is null ? new NotSettled([$"The ticket names contract {Contract}, and the shelf has no such terms. Keep them, or name another contract by putting the ticket right."])
-        : Weighing is null ? new NotSettled(["Gross and tare are not both recorded: weigh the truck full and empty."])
-        : SettlementModel.Settle(new Delivery(Weighing, Day, [.. Findings]) { Observed = Observed }, Terms);
+        : Truckload.Settle(Readings, Terms, Day, Observed);
 
     /// <summary>Readings that the pay hangs on: the weights and every factor of the contract.</summary>
     public IReadOnlyList<Reading> PaidBy() => [.. Readings.Where(r => r.What is Property.GrossWeight or Property.TareWeight || Terms?.GoesBy(r.What) == true)];
 
-    /// <summary>What the probe sample showed.</summary>
-    public IEnumerable<Finding> Findings => Readings.Where(r => r.What is not (Property.GrossWeight or Property.TareWeight)).Select(Finding.Of);
-
     /// <summary>Why nothing may be paid for it on these instruments, each a sentence; empty where it may.</summary>
     public IReadOnlyList<string> NotForSettlement() =>
-        [.. Uncertified.Select(i => $"Not for settlement: {i} had no certificate in force on {Date:R}. Enter its certificate if it had one, or weigh and measure again on one that has.")];
+        [.. Uncertified.Select(i => $"Not for settlement: {i.Instrument} had no certificate in force on {i.On:R}. Enter its certificate if it had one, or weigh and measure again on one that has.")];
 
     /// <summary>The receipt record of the load.</summary>
     public ReceiptRecord Receipt() => ReceiptRecord.Of(Truck.Code, Grower, Truck.Material, Variety, Source?.Kind == PlaceKind.Field, Date, Net, Truck.Name, Carrier);

@@ -16,26 +16,26 @@ public sealed class LoadReader(Book book, Instant at, TradePapers papers, Func<s
 {
     private readonly Dictionary<string, ContractTerms?> known = new(StringComparer.Ordinal);
 
-    /// <summary>Every load that had come by then, oldest first.</summary>
-    public IEnumerable<LoadFacts> All() => book.OfKind(PlaceKind.Truck).Select(Look).OfType<LoadFacts>().OrderBy(l => l.At).ThenBy(l => l.Truck.Code, StringComparer.Ordinal);
+    /// <summary>Every load that was delivered by then, oldest first; a truck that was not weighed empty yet, or turned away full, has delivered nothing.</summary>
+    public IEnumerable<LoadFacts> All() => book.OfKind(PlaceKind.Truck).Select(Look).OfType<LoadFacts>().Where(l => l.Net > Mass.Zero).OrderBy(l => l.At).ThenBy(l => l.Truck.Code, StringComparer.Ordinal);
 
     /// <summary>One load; null where it had not come by then.</summary>
     public LoadFacts? Look(Place truck)
     {
         ArgumentNullException.ThrowIfNull(truck);
-        var readings = book.ReadingsOn(truck.Id);
         var loaded = book.MovementsOf(truck.Id).Select(i => book.Movements[i]).Where(m => m.To == truck.Id).ToArray();
-        if ((readings.FirstOrDefault(r => r.What == Property.GrossWeight)?.At ?? (loaded.Length > 0 ? loaded[0].At : null)) is not { } came || came > at)
+        if ((book.HappeningsOn(truck.Id).FirstOrDefault(h => h.Kind == HappeningKind.Arrived)?.At ?? book.ReadingsOn(truck.Id).FirstOrDefault(r => r.What == Property.GrossWeight)?.At
+            ?? (loaded.Length > 0 ? loaded[0].At : null)) is not { } came || came > at)
         {
             return null;
         }
 
-        Reading[] newest = [.. readings.Where(r => r.At <= at).GroupBy(r => r.What).Select(g => g.Last()).OrderBy(r => r.What)];
+        var newest = Truckload.Readings(book, truck, at);
         var happened = book.HappeningsOn(truck.Id).Where(h => h.At <= at).ToArray();
         var source = loaded.Length > 0 ? book[loaded[0].From] : null;
         var (day, date) = (MillingDay.Of(came, zone, dayBegins), came.InZone(zone).Date);
         var field = source is null ? null : papers.FieldOn(source.Code, day);
-        var weighing = WeighingOf(newest);
+        var weighing = Truckload.WeighingOf(newest);
         var contract = Array.FindLast(happened, h => h.Kind == HappeningKind.Contract)?.Words ?? "";
         var load = new LoadFacts(truck, came)
         {
@@ -46,7 +46,7 @@ public sealed class LoadReader(Book book, Instant at, TradePapers papers, Func<s
             Grower = papers.Party(field?.Grower) ?? (source is null ? null : papers.Party(source.Code)),
             Carrier = papers.CarrierOf(truck.Name) ?? (truck.Of.Length > 0 ? papers.PartyNamed(truck.Of) ?? papers.Party(truck.Of.Split(' ')[0]) : null),
             Readings = newest,
-            Observed = [.. happened.Where(h => h.Kind == HappeningKind.Observed).SelectMany(h => h.Words.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))],
+            Observed = Truckload.Observed(book, truck, at),
             Weighing = weighing,
             Net = weighing?.Net ?? Mass.FromGrams(loaded.Sum(m => m.Mass.Grams)),
             Contract = contract,
@@ -54,7 +54,10 @@ public sealed class LoadReader(Book book, Instant at, TradePapers papers, Func<s
             Payments = [.. happened.Select(h => (h, Payment.TryRead(h, out var paid) ? paid : null)).Where(p => p.Item2 is not null).Select(p => (p.h, p.Item2!))],
             Voided = Array.FindLast(happened, h => h.Kind == HappeningKind.Voided),
         };
-        return load with { Uncertified = [.. load.PaidBy().Select(InstrumentOf).Distinct(StringComparer.OrdinalIgnoreCase).Where(i => papers.InForce(i, date) is null)] };
+        return load with
+        {
+            Uncertified = [.. load.PaidBy().Select(r => new UncertifiedUse(InstrumentOf(r), r.At.InZone(zone).Date)).Distinct().Where(u => papers.InForce(u.Instrument, u.On) is null)],
+        };
     }
 
     /// <summary>The scale or instrument of a reading; its method where it names none.</summary>
@@ -72,13 +75,5 @@ public sealed class LoadReader(Book book, Instant at, TradePapers papers, Func<s
         }
 
         return named;
-    }
-
-    private static Weighing? WeighingOf(Reading[] readings)
-    {
-        var (gross, tare) = (Array.Find(readings, r => r.What == Property.GrossWeight), Array.Find(readings, r => r.What == Property.TareWeight));
-        return gross is null || tare is null || Weighing.Fault(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value)) is not null
-            ? null
-            : Weighing.Of(Mass.FromKilograms(gross.Value), Mass.FromKilograms(tare.Value));
     }
 }

@@ -29,7 +29,7 @@ public sealed record SeasonReport(
         return
         [
             .. loads.Where(l => l.Day >= from && l.Day <= until && l.Voided is null).Select(PaymentAccount.Of)
-                .GroupBy(a => a.Worth?.Currency ?? a.Load.Terms?.Base.Money.Currency ?? "").OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => Make([.. g], from, until, g.Key, basis)),
+                .GroupBy(a => a.Worth?.Currency ?? a.Load.Terms?.Base.Money.Currency ?? "").OrderBy(g => g.Key.Length == 0).ThenBy(g => g.Key, StringComparer.Ordinal).Select(g => Make([.. g], from, until, g.Key, basis)),
         ];
     }
 

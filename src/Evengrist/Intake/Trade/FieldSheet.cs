@@ -17,7 +17,7 @@ public sealed record FieldSheet : ITradePaper
     /// <summary>The district it lies in; may be empty.</summary>
     public string District { get; init; } = "";
 
-    /// <summary>The variety of the season; may be empty while it is not known.</summary>
+    /// <summary>The variety of the season; may be empty while it is not known. A field that bore two classes names each: <c>HW Sennor; HWW Blanquil</c>.</summary>
     public string Variety { get; init; } = "";
 
     /// <summary>Area, hectares, above 0; null where it is not known.</summary>
@@ -25,6 +25,12 @@ public sealed record FieldSheet : ITradePaper
 
     /// <summary>First milling day for which this holds, usually that of the crop year; null for always.</summary>
     public LocalDate? From { get; init; }
+
+    /// <summary>The variety of a class on this field.</summary>
+    /// <param name="wheat">The class as tickets have it; may be empty.</param>
+    public string VarietyOf(string wheat) => Variety.Split(';', StringSplitOptions.TrimEntries).FirstOrDefault(v => wheat is { Length: > 0 } && v.StartsWith(wheat + " ", StringComparison.OrdinalIgnoreCase)) is { } named
+        ? named[(wheat.Length + 1)..].Trim()
+        : Variety.Contains(';', StringComparison.Ordinal) ? "" : Variety;
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Faults() =>

@@ -41,7 +41,7 @@ public sealed record InstrumentWatch(
         var state = certificates.Count == 0 ? CertificateState.NoneEntered
             : now is not null ? left <= Soon ? CertificateState.EndsSoon : CertificateState.InForce
             : left is null ? CertificateState.NotYet : CertificateState.Expired;
-        return new(code, certificates, state, now, left, loads.Count, [.. loads.Where(l => l.Uncertified.Contains(code, StringComparer.OrdinalIgnoreCase))]);
+        return new(code, certificates, state, now, left, loads.Count, [.. loads.Where(l => l.Uncertified.Any(u => u.Instrument.Equals(code, StringComparison.OrdinalIgnoreCase)))]);
     }
 
     // A certificate that begins by the day after carries on.

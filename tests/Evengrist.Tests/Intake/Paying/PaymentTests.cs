@@ -80,7 +80,7 @@ public sealed class PaymentTests
     [Fact]
     public void Uncertified_NothingIsPaid()
     {
-        var load = Worked with { Uncertified = ["scale 1"] };
+        var load = Worked with { Uncertified = [new("scale 1", Day)] };
         Assert.Contains("scale 1 had no certificate in force on 2025-07-09", Refused(PaymentModel.Settle(load.Account(), "Ines")), StringComparison.Ordinal);
         Assert.Contains("Not for settlement", Refused(PaymentModel.Advance(load.Account(), new FixedPerTonne(Dollars(1m)), "Ines")), StringComparison.Ordinal);
     }
