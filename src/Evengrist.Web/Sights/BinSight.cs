@@ -1,4 +1,5 @@
 using Evengrist.Bins;
+using Evengrist.Bins.BestBin;
 using Evengrist.Bins.States;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -41,6 +42,21 @@ public sealed record BinSight(Place Place, Mass Stock, Mass In, Mass Out)
 
     /// <summary>Protein of all that lies there.</summary>
     public BlendProtein? Protein { get; init; }
+
+    /// <summary>Falling number, test weight and purity of all that lies there; null where it was not asked for.</summary>
+    public BinQuality? Quality { get; init; }
+
+    /// <summary>The house band; null where none is kept.</summary>
+    public BinBand? Band { get; init; }
+
+    /// <summary>When its oldest layer began to be set down; null where nothing lies there.</summary>
+    public Instant? Oldest { get; init; }
+
+    /// <summary>Mean of when its layers began to be set down, by mass; null where nothing lies there.</summary>
+    public Instant? MeanSince { get; init; }
+
+    /// <summary>The warmest temperature read in it within the last week; null where none was.</summary>
+    public Reading? Warmest { get; init; }
 
     /// <summary>What comes out next under each hypothesis.</summary>
     public IReadOnlyList<NextOut> Next { get; init; } = [];

@@ -3,6 +3,7 @@ using Evengrist.Bins.States;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Records;
+using Evengrist.Web.Sights.Bins;
 using NodaTime;
 
 namespace Evengrist.Web.Sights;
@@ -16,6 +17,7 @@ public sealed class BinSighting
     private readonly MillView view;
     private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses = [];
     private readonly Dictionary<PlaceId, LoadTest?> tests = [];
+    private readonly Dictionary<PlaceId, LoadQuality> qualities = [];
 
     /// <summary>A look at a moment; a hypothesis is reckoned when it is first asked for.</summary>
     public BinSighting(MillView view, Instant at) => (this.view, book, this.at) = (view, view.Book, at);
@@ -23,13 +25,21 @@ public sealed class BinSighting
     /// <summary>What is posed to be drawn where it is asked what comes out next.</summary>
     public static Mass DrawPosed { get; } = Mass.FromTonnes(25m);
 
+    /// <summary>Bands, shapes and the like; null where they are not asked for.</summary>
+    public BinShelf? Shelf { get; init; }
+
     /// <summary>A bin with its layers under one hypothesis and what comes out next under each.</summary>
     public BinSight Look(Place place, Outflow outflow)
     {
         var bin = Glance(place);
         var layers = Layers(place, outflow, bin.Stock);
+        var band = Shelf?.BandOf(place.Code);
         return bin with
         {
+            Band = band,
+            Quality = layers.Count == 0 ? null : BinQuality.Of(Under(outflow).Makeup.Of([.. layers.Select(l => l.Layer)]), QualityOf, band),
+            Oldest = layers.Count == 0 ? null : layers.Min(l => l.Sight.From),
+            MeanSince = layers.Count == 0 ? null : at - Duration.FromHours(layers.Sum(l => l.Layer.Grams * (at - l.Sight.From).TotalHours) / layers.Sum(l => l.Layer.Grams)),
             Bands = [.. Bands(layers, place.Capacity ?? bin.Stock, outflow)],
             Protein = ProteinOf([.. layers.Select(l => l.Layer)], outflow),
             Next = [.. OutflowWords.All.Select(o => NextOf(place, o))],
@@ -43,6 +53,7 @@ public sealed class BinSighting
         return new BinSight(place, book.StockOf(place.Id, at), into, outOf)
         {
             Standing = BinStateModel.Of(book, place.Id, at),
+            Warmest = book.ReadingsOn(place.Id).Where(r => r.What == Property.Temperature && r.At <= at && r.At > at - Duration.FromDays(7)).MaxBy(r => r.Value),
         };
     }
 
@@ -121,6 +132,17 @@ public sealed class BinSighting
         }
 
         return test;
+    }
+
+    /// <summary>What was read on a load.</summary>
+    public LoadQuality QualityOf(PlaceId load)
+    {
+        if (!qualities.TryGetValue(load, out var quality))
+        {
+            qualities.Add(load, quality = LoadQuality.Of(book, load, at));
+        }
+
+        return quality;
     }
 
     private string[] Codes(IReadOnlyList<PlacePart> parts) => [.. parts.Select(p => book[p.Place].Code)];

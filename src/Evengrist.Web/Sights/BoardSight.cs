@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Records;
+using Evengrist.Web.Sights.Bins;
 using NodaTime;
 
 namespace Evengrist.Web.Sights;
@@ -22,10 +23,10 @@ public sealed record BoardSight(IReadOnlyList<BoardGroup> Groups, Legend Legend)
     private static readonly (PlaceKind Kind, string Title)[] Kinds = [(PlaceKind.Bin, "Wheat bins"), (PlaceKind.TemperBin, "Temper bins"), (PlaceKind.FlourBin, "Flour bins")];
 
     /// <summary>Looks at every bin.</summary>
-    public static BoardSight Of(MillView view, Instant at, Outflow outflow)
+    public static BoardSight Of(MillView view, Instant at, Outflow outflow, BinShelf? shelf = null)
     {
         ArgumentNullException.ThrowIfNull(view);
-        var sighting = new BinSighting(view, at);
+        var sighting = new BinSighting(view, at) { Shelf = shelf };
         var groups = Kinds
             .Select(k => (k.Title, Flour: k.Kind == PlaceKind.FlourBin, Bins: view.Book.OfKind(k.Kind).OrderBy(p => p.Code, StringComparer.OrdinalIgnoreCase)
                 .Select(p => k.Kind == PlaceKind.Bin ? sighting.Look(p, outflow) : sighting.Glance(p)).ToArray()))

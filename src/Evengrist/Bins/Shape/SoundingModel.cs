@@ -73,7 +73,7 @@ public static class SoundingModel
             [
                 Quantities.Figure.Seen("Ullage", Math.Round((decimal)sounding.UllageMetres, 3), "m") with { StandardUncertainty = (decimal)sounding.StandardUncertaintyMetres },
                 Part("Level at the wall", level, "m", 2, "Height of the wall less the ullage" + (sounding.From == SoundedFrom.Centre ? ", carried from the middle to the wall by the angle of repose." : "."), null),
-                Part("Volume", volume, "m³", 1, $"Rings at each distance from the wall × height of grain there; surface {Words(sounding.Surface)}, {(shape.IsRound ? "round" : "rectangular")} bin."),
+                Part("Volume", volume, "m³", 1, $"Rings at each distance from the wall × height of grain there; surface {sounding.Surface.Words()}, {(shape.IsRound ? "round" : "rectangular")} bin."),
                 Part("Loose density", density.KilogramsPerCubicMetre, "kg/m³", 1, density.Words, density.StandardUncertainty),
                 Part("Pack factor", pack.Value, "", 3, pack.Words, pack.StandardUncertainty),
             ],
@@ -82,6 +82,4 @@ public static class SoundingModel
             StandardUncertainty = (decimal)uncertainty,
         };
     }
-
-    private static string Words(Surface surface) => surface switch { Surface.Heaped => "heaped", Surface.DrawnDown => "drawn down", _ => "level" };
 }
