@@ -54,6 +54,7 @@ public static class DemonstrationMill
         SamplingDesk.KeepPapers(mill);
         HouseRulesShelf.Keep(mill, HousePolicy.Rules, "Ines Calloway");
         TradeBooks.Keep(mill);
+        HouseBins.Keep(mill, new BinPlan());
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
         var year = new Year(seed);
         foreach (var batch in Ahead(year.Batches()))

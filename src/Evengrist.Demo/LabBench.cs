@@ -1,5 +1,7 @@
+using Evengrist.Bins.Shape;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Records.Bins;
 using NodaTime;
 
 namespace Evengrist.Demo;
@@ -7,7 +9,7 @@ namespace Evengrist.Demo;
 /// <summary>The laboratory: the flour NIR every hour on each running unit, a reference check a day, soundings of the bins once a month.</summary>
 internal sealed class LabBench(ulong seed)
 {
-    private readonly Dice dice = new(seed, "laboratory");
+    private readonly Dice dice = new(seed, "laboratory"), tape = new(seed, "tape");
 
     /// <summary>Readings of a stretch's flour. Instrument errors: protein 0.12, ash 0.02, moisture 0.12 (inside the quoted ranges).</summary>
     public void Read(Desk desk, FlourTruth flour, Instant until)
@@ -31,16 +33,34 @@ internal sealed class LabBench(ulong seed)
         desk.Read(on, at, Property.Ash, Round(flour.Ash + dice.Normal(0, 0.005), 3), "%", Basis.At14, "furnace", "furnace 1", 0.005m);
     }
 
-    /// <summary>Sounds every bin with a tape from the hatch: a level good to about one and a half per cent.</summary>
+    /// <summary>Sounds every bin with a tape from the hatch: 0.1 m off at one standard deviation, turned into tonnes by the bin's shape. Hidden: the wheat packs by 1.05 and weighs a little less than booked.</summary>
     public void Sound(Desk desk, BinPlan plan, LocalDate day)
     {
-        var at = MillCalendar.At(day, 7);
+        var at = MillCalendar.At(day, 6);
         foreach (var bin in plan.Bins.Where(b => b.Grams > 0))
         {
-            var sd = Math.Max(2, 0.015 * bin.Tonnes);
-            desk.Read(bin.Code, at, Property.SoundedStock, Round(Math.Max(0, (0.998 * bin.Tonnes) + dice.Normal(0, sd)), 0), "t", default, "tape from the hatch", "", Round(sd, 0));
+            var off = tape.Normal(0, 1);
+            var shape = HouseBins.ShapeOf(bin.Code);
+            var density = BulkDensity.Of(TestWeight.Read(TestWeightOf(bin), TestWeightConvention.KilogramsPerHectolitre));
+            var volume = 0.998 * 1000 * bin.Tonnes / (density.KilogramsPerCubicMetre * 1.05);
+            var surface = volume > BinVolumeModel.MostOf(shape, Surface.DrawnDown) ? Surface.Heaped : Surface.DrawnDown;
+            var level = BinVolumeModel.LevelOf(shape, Math.Min(volume, BinVolumeModel.MostOf(shape, surface)), surface);
+            var sounding = new Sounding(Math.Round(Math.Max(0, shape.WallMetres - level + (0.1 * off)), 2), surface);
+            var pack = HouseBins.PackOf(bin.Code);
+
+            // Where the wall is bare the tape at the wall says nothing, and nothing is written.
+            if (SoundingModel.Of(shape, sounding, density, pack) is Sounded sounded)
+            {
+                foreach (var draft in new RecordSounding(desk.Key(), bin.Code, at, sounding, sounded, $"{density.Words}; pack factor {(pack.IsCalibrated ? "calibrated" : "not calibrated")}").Drafts())
+                {
+                    desk.Add(draft);
+                }
+            }
         }
     }
+
+    // What the mill's people know of a bin's wheat; kg/hL.
+    private static decimal TestWeightOf(WheatBin bin) => bin.Code switch { "B05" => 75.9m, "B06" => 77.0m, "B07" => 77.1m, _ => bin.Material switch { "SW" => 77.5m, "HS" => 80.1m, "HWW" => 79.6m, _ => 79.0m } };
 
     internal static decimal Round(double value, int digits) => Math.Round((decimal)value, digits, MidpointRounding.AwayFromZero);
 }

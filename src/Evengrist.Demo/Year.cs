@@ -85,6 +85,11 @@ internal sealed class Year
 
     private void Day(LocalDate day, IEnumerable<(Instant From, Instant Until)> slots)
     {
+        if (day.Day == 1)
+        {
+            bench.Sound(lab, plan, day);
+        }
+
         var tipped = receiving.Day(day, scale, offline);
         corrections.Consider(day, tipped, scale);
         buying.Day(day, scale, larder);
@@ -114,11 +119,7 @@ internal sealed class Year
         }
 
         Incidents.InTheLaboratory(lab, day);
-        if (day.Day == 1)
-        {
-            bench.Sound(lab, plan, day);
-        }
-
+        BinEpisodes.Day(scale, day);
     }
 
     private static bool IsLast(char unit, Flour flour, Instant until)

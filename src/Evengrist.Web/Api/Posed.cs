@@ -20,6 +20,11 @@ internal static class Posed
             extensions: new Dictionary<string, object?> { ["faults"] = answered.Faults.Select(f => f.ToString()).ToArray() });
     }
 
+    /// <summary>An answer, or why there is none (422).</summary>
+    public static IResult Result<TAnswer>(Reply<TAnswer> reply)
+        where TAnswer : class => reply.Answer is { } answer ? Results.Ok(answer)
+            : Results.Problem(string.Join(" ", reply.Reasons), statusCode: StatusCodes.Status422UnprocessableEntity, title: "There is no answer");
+
     /// <summary>Reads the case and answers it, or says why it has no answer (422).</summary>
     public static async Task<IResult> ReplyAsync<TCase, TAnswer>(HttpContext context, Func<Stream, Parsed<TCase>> read, Func<TCase, Reply<TAnswer>> reply)
         where TCase : class

@@ -44,11 +44,14 @@ public sealed record BinBand
         Name, FormattableString.Invariant($"{ProteinFrom:0.0#} up to {ProteinTo:0.0#} % 12mb"), Range("FN", FallingNumberFrom, FallingNumberTo, "s"), Range("test weight", TestWeightFrom, TestWeightTo, "kg/hL"),
     }.Where(w => w.Length > 0));
 
-    /// <summary>Whether read values lie in the band; what was not read is not held against it.</summary>
+    /// <summary>
+    /// Whether read values lie in the band. An upper limit of falling number or test weight names a fault, which must have been read to be there;
+    /// a lower limit is not held against what was not read.
+    /// </summary>
     public bool Holds(double proteinPercentAt12, double? fallingNumber, double? testWeight) =>
-        In(proteinPercentAt12, ProteinFrom, ProteinTo) && (fallingNumber is not { } s || In(s, FallingNumberFrom, FallingNumberTo)) && (testWeight is not { } w || In(w, TestWeightFrom, TestWeightTo));
+        In(proteinPercentAt12, ProteinFrom, ProteinTo) && In(fallingNumber, FallingNumberFrom, FallingNumberTo) && In(testWeight, TestWeightFrom, TestWeightTo);
 
-    private static bool In(double value, double? from, double? to) => !(value < from) && !(value >= to);
+    private static bool In(double? value, double? from, double? to) => value is { } read ? !(read < from) && !(read >= to) : to is null;
 
     private static string Range(string what, double? from, double? to, string unit) => (from, to) switch
     {

@@ -66,7 +66,8 @@ public sealed class BestBinModelTests
     public void Rank_LoadOutsideTheOtherLimitsOfTheBand_IsAStranger()
     {
         Assert.Equal(0, BestBinModel.ChanceOf(Load with { TestWeight = 79.5 }, B05.Band!));
-        Assert.True(BestBinModel.ChanceOf(Load with { TestWeight = null }, B05.Band!) > 0.9);
+        Assert.Equal(0, BestBinModel.ChanceOf(Load with { TestWeight = null }, B05.Band!));
+        Assert.True(BestBinModel.ChanceOf(Load with { TestWeight = null }, B05.Band! with { TestWeightFrom = 70, TestWeightTo = null }) > 0.9);
         Assert.Equal(1, BestBinModel.ChanceOf(Load with { ProteinUncertainty = 0 }, B05.Band!));
         Assert.Equal(0, BestBinModel.ChanceOf(Load with { ProteinUncertainty = 0, ProteinPercentAt12 = 14.6 }, B05.Band!));
     }

@@ -1,0 +1,98 @@
+using Evengrist.Bins;
+using Evengrist.Bins.BestBin;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Records;
+using NodaTime;
+
+namespace Evengrist.Web.Sights.Bins;
+
+/// <summary>The wheat bins as they stood at a moment, as a load might go into them.</summary>
+internal sealed class BinCandidates
+{
+    // c(N) = 2 % · exp(−N/0.716 t): passes the upper bounds published for a pit and leg (Trans. ASAE 46(6):1625-1631, corn).
+    private const double FirstShare = 0.02, Length = 0.716;
+    private readonly Book book;
+    private readonly BinShelf shelf;
+    private readonly TruckLoad load;
+    private readonly Instant at;
+    private readonly Reckoning reckoning;
+    private readonly Snapshot snapshot;
+    private readonly MakeupModel makeup;
+    private readonly Dictionary<PlaceId, (LoadTest? Test, LoadQuality Quality)> read = [];
+
+    public BinCandidates(MillView view, BinShelf shelf, TruckLoad load, Instant at)
+    {
+        (book, this.shelf, this.load, this.at) = (view.Book, shelf, load, at);
+        reckoning = view.Reckoning(Outflow.FirstInFirstOut);
+        (snapshot, makeup) = (reckoning.At(at), new MakeupModel(book, reckoning.Parcels));
+    }
+
+    public IReadOnlyList<BinCandidate> All()
+    {
+        var legs = LegsFromPits();
+        return [.. book.OfKind(PlaceKind.Bin).OrderBy(b => b.Code, StringComparer.OrdinalIgnoreCase).Select(b => Of(b, [.. legs.Where(l => book.Connections.Contains((l, b.Id)))]))];
+    }
+
+    private BinCandidate Of(Place bin, PlaceId[] ways)
+    {
+        var layers = snapshot.ContentOf(bin.Id).Where(l => l.Grams > 0).ToArray();
+        var made = layers.Length == 0 ? null : makeup.Of(layers);
+        var band = shelf.BandOf(bin.Code);
+        var (protein, quality) = made is null ? (null, null) : (BlendProtein.Of(made, load => Read(load).Test), BinQuality.Of(made, load => Read(load).Quality, band));
+        var stop = book.BarsOn(bin.Id, at).AgainstIn(bin.Kind);
+        return new BinCandidate(bin.Code, bin.Material, Math.Max(0, (double)book.StockOf(bin.Id, at).Tonnes))
+        {
+            CapacityTonnes = (double?)bin.Capacity?.Tonnes,
+            ProteinPercentAt12 = protein?.PercentDry * 0.88,
+            DryShare = 1 - ((quality?.MoisturePercent ?? 12) / 100),
+            FallingNumber = (double?)quality?.FallingNumber?.Seconds,
+            Band = band,
+            Purity = quality?.Purity,
+            Barred = stop is null ? null : $"{Word(stop.Kind)}: {stop.Words}",
+            IsReachable = ways.Length > 0,
+            CarryOver = ways.Length == 0 ? null : Carried(ways),
+        };
+    }
+
+    private static string Word(HappeningKind kind) => kind switch
+    {
+        HappeningKind.PersonInside => "person inside", HappeningKind.UnderGas => "under gas", HappeningKind.Held => "on hold", HappeningKind.Shut => "shut", _ => "barred",
+    };
+
+    private (LoadTest? Test, LoadQuality Quality) Read(PlaceId load)
+    {
+        if (!read.TryGetValue(load, out var known))
+        {
+            read.Add(load, known = (LoadTest.Of(book, load, at), LoadQuality.Of(book, load, at)));
+        }
+
+        return known;
+    }
+
+    // Legs that grain reaches from some pit, over other legs.
+    private HashSet<PlaceId> LegsFromPits()
+    {
+        var reached = new HashSet<PlaceId>(book.OfKind(PlaceKind.Pit).Select(p => p.Id));
+        for (var before = 0; before < reached.Count;)
+        {
+            before = reached.Count;
+            reached.UnionWith(book.Connections.Where(c => reached.Contains(c.From) && book[c.To].Kind is PlaceKind.Leg).Select(c => c.To));
+        }
+
+        return reached;
+    }
+
+    // The route is not chosen yet: of those that lead there, the one with the least of another class in it.
+    private (string, double)? Carried(PlaceId[] ways)
+    {
+        var last = ways.Select(LastClass).ToArray();
+        return last.Any(c => c is null || c == load.Class) ? null : (last[0]!, 1000 * FirstShare * Length * (1 - Math.Exp(-load.Tonnes / Length)));
+    }
+
+    private string? LastClass(PlaceId way)
+    {
+        var last = book.MovementsOf(way).Select(i => (Index: i, Movement: book.Movements[i])).Where(m => m.Movement.From == way && m.Movement.At < at && m.Movement.Mass > Mass.Zero).MaxBy(m => m.Movement.At);
+        return last.Movement.Mass > Mass.Zero && reckoning.LoadOf(last.Index) is { } parcel && makeup.Of(new Layer(parcel, last.Movement.Mass.Grams)).Loads is [var truck, ..] ? book[truck.Place].Material : null;
+    }
+}
