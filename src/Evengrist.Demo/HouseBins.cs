@@ -17,10 +17,10 @@ public static class HouseBins
     /// <summary>The bands of the bins that have one; hold bins and the small ones have none.</summary>
     public static IReadOnlyDictionary<string, BinBand> Bands { get; } = new Dictionary<string, BinBand>
     {
-        ["B01"] = Sound("ordinary", 9.5, 11.95), ["B02"] = Sound("ordinary", 11.95, 12.3), ["B03"] = Sound("middling", 12.3, 12.7), ["B04"] = Sound("good", 12.7, 13.1),
-        ["B05"] = Band("thin and strong, Scarrow Rim", 12.6, 17.5) with { TestWeightTo = 78.2 }, ["B06"] = Band("strong", 13.1, 14.2) with { FallingNumberFrom = 345, TestWeightFrom = 76.5 },
+        ["B01"] = Sound("ordinary", 9.5, 12.2), ["B02"] = Sound("ordinary", 11.5, 12.7), ["B03"] = Sound("middling", 11.9, 13.1), ["B04"] = Sound("good", 12.4, 13.7),
+        ["B05"] = Band("thin and strong, Scarrow Rim", 12.6, 17.5) with { TestWeightTo = 78.2 }, ["B06"] = Band("strong", 12.8, 14.4) with { FallingNumberFrom = 345, TestWeightFrom = 76.5 },
         ["B07"] = Band("low falling number, Lowmere", 8, 15) with { FallingNumberTo = 345 },
-        ["B08"] = Band("soft", 7.5, 9.85), ["B09"] = Band("soft, higher protein", 9.85, 12), ["B10"] = Band("spring", 13.0, 14.45), ["B11"] = Band("spring", 14.45, 14.85), ["B12"] = Band("strong spring", 14.85, 17),
+        ["B08"] = Band("soft", 7.5, 10.0), ["B09"] = Band("soft, higher protein", 9.6, 12), ["B10"] = Band("spring", 13.0, 14.7), ["B11"] = Band("spring", 14.2, 15.1), ["B12"] = Band("strong spring", 14.7, 17),
         ["B13"] = Band("hard white", 11.5, 15),
     };
 

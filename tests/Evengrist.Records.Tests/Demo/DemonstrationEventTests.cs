@@ -90,4 +90,28 @@ public sealed class DemonstrationEventTests(DemonstrationYear year)
         Assert.All(HouseContracts.All, t => Assert.Empty(t.Faults()));
         Assert.All(HouseContracts.All, t => Assert.True(TermsJson.TryRead(TermsJson.Write(t), out _, out _)));
     }
+
+    [Fact]
+    public void Soundings_OfTheYear_LieWithinTheirUncertaintyNineteenTimesInTwenty()
+    {
+        var book = year.Book;
+        var soundings = book.OfKind(PlaceKind.Bin).SelectMany(b => book.ReadingsOn(b.Id).Where(r => r.What == Property.SoundedStock).Select(r => (Bin: b, Reading: r))).ToArray();
+        Assert.InRange(soundings.Length, 150, 220);
+        var within = soundings.Count(s => Math.Abs(s.Reading.Value - book.StockOf(s.Bin.Id, s.Reading.At).Tonnes) <= 2 * s.Reading.StandardUncertainty);
+        Assert.True(within >= 0.95 * soundings.Length, $"{within} of {soundings.Length}");
+        Assert.Equal(soundings.Length, book.Readings.Count(r => r.What == Property.Ullage));
+    }
+
+    [Fact]
+    public void Fumigations_OfTheYear_AreClearedByALicensedPersonAndNothingMovesMeanwhile()
+    {
+        var gassed = year.Book.Happenings.Where(h => h.Kind == HappeningKind.UnderGas).ToArray();
+        Assert.Equal(["B15", "B16"], gassed.Select(h => year.Book[h.On].Code));
+        foreach (var gas in gassed)
+        {
+            var cleared = year.Book.HappeningsOn(gas.On).First(h => h.At > gas.At && h.Kind == HappeningKind.GasCleared);
+            Assert.Equal("FA-1187", Evengrist.Bins.States.GasClearance.Read(cleared.Particulars)!.Licence);
+            Assert.DoesNotContain(year.Book.MovementsOf(gas.On).Select(i => year.Book.Movements[i]), m => m.At < cleared.At && m.Until >= gas.At);
+        }
+    }
 }
