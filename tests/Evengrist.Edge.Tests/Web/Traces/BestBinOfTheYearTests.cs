@@ -15,7 +15,7 @@ public sealed class BestBinOfTheYearTests(DemonstrationSite site)
         var tickets = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/intake/tickets?day=2025-07-24", UriKind.Relative));
 
         // What the story is about: thin kernels and protein near the district's 14.0. A Scarrow truck that is neither belongs elsewhere.
-        var scarrow = tickets.EnumerateArray().Where(t => t.GetProperty("source").GetString() is { } field && (field.StartsWith("LE-", StringComparison.Ordinal) || field.StartsWith("CT-", StringComparison.Ordinal)))
+        var scarrow = tickets.EnumerateArray().Where(t => t.GetProperty("from").GetString() is { } field && (field.StartsWith("LE-", StringComparison.Ordinal) || field.StartsWith("CT-", StringComparison.Ordinal)))
             .Select(t => t.GetProperty("ticket").GetString()!).ToArray();
         Assert.True(scarrow.Length > 40);
         var (typical, first) = (0, 0);
