@@ -1,5 +1,4 @@
 using Evengrist.Intake;
-using Evengrist.Intake.Carrying;
 using Evengrist.Intake.Deciding;
 using Evengrist.Ledger;
 using Evengrist.Records;
@@ -21,8 +20,7 @@ public sealed record AdviceSight(LoadToDecide Load, LoadAdvice Advised, IReadOnl
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(truck);
         var house = HouseRulesShelf.Of(mill);
-        var spec = house.BootResidueKilograms is { } weighed ? new CarryOverSpec { BootResidue = (double)weighed, IsMeasured = true } : new CarryOverSpec();
-        var (load, routes) = mill.Ask(view => (LoadOf(view.Book, truck, at), RouteSight.All(view.Book, truck, at, spec)));
+        var (load, routes) = mill.Ask(view => (LoadOf(view.Book, truck, at), RouteSight.All(view.Book, truck, at, house.CarryOver)));
         return new(load, DecisionModel.Advise(load, house, MarketShelf.Of(mill, house)), routes);
     }
 

@@ -28,7 +28,7 @@ public sealed record BestBinSight(TruckLoad Load, BestBinOutcome Outcome, IReadO
         [
             .. remarks ?? [],
             values is null ? "No values of a tonne are kept, so that no money is shown." : $"Money by the values kept ({(values.Source.Length > 0 ? values.Source : "as entered")}); what a tonne is worth to the whole year is not in it.",
-            "What lies in the bins goes by the truck readings, first in first out. Carry-over is an upper bound published for corn, not calibrated on this site.",
+            "What lies in the bins goes by the truck readings, first in first out. Carry-over is an upper bound published for corn" + (shelf.CarryOver.IsMeasured ? ", by the residue weighed here." : ", not calibrated on this site."),
         ]);
     }
 

@@ -1,5 +1,6 @@
 using Evengrist.Bins;
 using Evengrist.Bins.BestBin;
+using Evengrist.Intake.Carrying;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Records;
@@ -10,8 +11,6 @@ namespace Evengrist.Web.Sights.Bins;
 /// <summary>The wheat bins as they stood at a moment, as a load might go into them.</summary>
 internal sealed class BinCandidates
 {
-    // c(N) = 2 % · exp(−N/0.716 t): passes the upper bounds published for a pit and leg (Trans. ASAE 46(6):1625-1631, corn).
-    private const double FirstShare = 0.02, Length = 0.716;
     private readonly Book book;
     private readonly BinShelf shelf;
     private readonly TruckLoad load;
@@ -87,12 +86,13 @@ internal sealed class BinCandidates
     private (string, double)? Carried(PlaceId[] ways)
     {
         var last = ways.Select(LastClass).ToArray();
-        return last.Any(c => c is null || c == load.Class) ? null : (last[0]!, 1000 * FirstShare * Length * (1 - Math.Exp(-load.Tonnes / Length)));
+        return last.Any(c => c is null || c == load.Class) ? null : (last[0]!, (double)CarryOverModel.Of(Mass.FromTonnes((decimal)load.Tonnes), shelf.CarryOver).Carried.Value);
     }
 
     private string? LastClass(PlaceId way)
     {
-        var last = book.MovementsOf(way).Select(i => (Index: i, Movement: book.Movements[i])).Where(m => m.Movement.From == way && m.Movement.At < at && m.Movement.Mass > Mass.Zero).MaxBy(m => m.Movement.At);
-        return last.Movement.Mass > Mass.Zero && reckoning.LoadOf(last.Index) is { } parcel && makeup.Of(new Layer(parcel, last.Movement.Mass.Grams)).Loads is [var truck, ..] ? book[truck.Place].Material : null;
+        var gone = book.MovementsOf(way).Where(i => book.Movements[i].From == way && book.Movements[i].At < at && book.Movements[i].Mass > Mass.Zero).ToArray();
+        return gone.Length > 0 && gone.MaxBy(i => book.Movements[i].At) is var last && reckoning.LoadOf(last) is { } parcel
+            && makeup.Of(new Layer(parcel, book.Movements[last].Mass.Grams)).Loads is [var truck, ..] ? book[truck.Place].Material : null;
     }
 }

@@ -1,7 +1,9 @@
 using Evengrist.Bins;
 using Evengrist.Bins.BestBin;
 using Evengrist.Bins.Shape;
+using Evengrist.Intake.Carrying;
 using Evengrist.Records;
+using Evengrist.Records.Intake;
 
 namespace Evengrist.Web.Sights.Bins;
 
@@ -15,11 +17,14 @@ public sealed class BinShelf
     /// <summary>What a tonne is worth; null where nothing is kept.</summary>
     public BandValues? Values { get; private init; }
 
+    /// <summary>What routes carry over into the next load.</summary>
+    public CarryOverSpec CarryOver { get; private init; } = new();
+
     /// <summary>Reads the shelves. A paper that cannot be read counts as none; the page of its bin says so.</summary>
     public static BinShelf Of(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        var shelf = new BinShelf { Values = mill.Papers(BinPapers.Values).Newest(BinPapers.HouseValues) is { } paper && BinPapers.TryReadValues(paper.Json, out var values, out _) ? values : null };
+        var shelf = new BinShelf { Values = mill.Papers(BinPapers.Values).Newest(BinPapers.HouseValues) is { } paper && BinPapers.TryReadValues(paper.Json, out var values, out _) ? values : null, CarryOver = HouseRulesShelf.Of(mill).CarryOver };
         foreach (var kept in mill.Papers(BinPapers.Shape).All())
         {
             Keep(shelf.shapes, kept, BinPapers.TryReadShape(kept.Json, out var shape, out _), shape);

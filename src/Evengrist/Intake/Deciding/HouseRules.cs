@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Evengrist.Intake.Carrying;
 
 namespace Evengrist.Intake.Deciding;
 
@@ -22,6 +23,10 @@ public sealed record HouseRules
 
     /// <summary>Kilograms that stay in the boot of a receiving leg when it runs empty, as weighed on the site; null where nobody weighed.</summary>
     public decimal? BootResidueKilograms { get; init; }
+
+    /// <summary>What the site's routes carry over.</summary>
+    [JsonIgnore]
+    public CarryOverSpec CarryOver => BootResidueKilograms is { } weighed ? new() { BootResidue = (double)weighed, IsMeasured = true } : new();
 
     /// <summary>As the paper of the house says it.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Form);
