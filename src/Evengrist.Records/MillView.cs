@@ -16,6 +16,9 @@ public sealed class MillView
     /// <summary>What lies where and what came from what under a hypothesis, up to date with the book.</summary>
     public Reckoning Reckoning(Outflow outflow) => reckonings.Of(outflow);
 
+    /// <summary>Whether a hypothesis was reckoned since the mill was opened; the first time takes a second for a year.</summary>
+    public bool HasReckoned(Outflow outflow) => reckonings.Has(outflow);
+
     /// <summary>What answers where something came from and what it has reached, up to date with the book.</summary>
     public Tracer Tracer() => reckonings.Tracer();
 }

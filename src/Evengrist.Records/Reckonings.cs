@@ -23,6 +23,9 @@ internal sealed class Reckonings(Book book)
         return kept[place] = reckoning;
     }
 
+    /// <summary>Whether it was reckoned since the mill was opened, so that asking again takes no more than what came since.</summary>
+    public bool Has(Outflow outflow) => kept[Array.IndexOf(Hypotheses, outflow)] is not null;
+
     /// <summary>The tracer over all of them, level with the book.</summary>
     public Tracer Tracer()
     {

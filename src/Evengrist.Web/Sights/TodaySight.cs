@@ -36,13 +36,41 @@ public sealed record TodaySight(
     {
         ArgumentNullException.ThrowIfNull(book);
         var stocks = Held.SelectMany(book.OfKind).Select(p => (Place: p, Stock: book.StockOf(p.Id, at))).ToArray();
-        var begun = Enumerable.Range(0, book.Movements.Count).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.At <= at).ToArray();
+        var (flowing, last) = Moves(book, at);
         return new TodaySight(
             [.. Holds(stocks)],
-            [.. begun.Where(m => m.Until > at && Told.Contains(book[m.From].Kind)).OrderBy(m => book[m.From].Kind).ThenBy(m => m.At).Select(m => MovementLine.Of(book, m))],
+            [.. flowing.Where(m => Told.Contains(book[m.From].Kind)).OrderBy(m => book[m.From].Kind).ThenBy(m => m.At).Select(m => MovementLine.Of(book, m))],
             [.. Waits(book, stocks, at)],
-            [.. begun.OrderByDescending(m => m.At).ThenByDescending(m => m.Id).Take(LastShown).Select(m => MovementLine.Of(book, m))],
+            [.. last.Select(m => MovementLine.Of(book, m))],
             book.Places.Count == 0);
+    }
+
+    // One pass over all movements: those under way, and the last begun, newest first.
+    private static (List<Movement> Flowing, IEnumerable<Movement> Last) Moves(Book book, Instant at)
+    {
+        var flowing = new List<Movement>();
+        var newest = new PriorityQueue<Movement, (Instant, FactId)>();
+        for (var i = 0; i < book.Movements.Count; i++)
+        {
+            var movement = book.Movements[i];
+            if (movement.At > at || !book.Counts(i))
+            {
+                continue;
+            }
+
+            if (movement.Until > at)
+            {
+                flowing.Add(movement);
+            }
+
+            newest.Enqueue(movement, (movement.At, movement.Id));
+            if (newest.Count > LastShown)
+            {
+                newest.Dequeue();
+            }
+        }
+
+        return (flowing, newest.UnorderedItems.OrderByDescending(m => m.Priority).Select(m => m.Element));
     }
 
     private static IEnumerable<Holding> Holds((Place Place, Mass Stock)[] stocks) => stocks
