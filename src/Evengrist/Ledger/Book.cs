@@ -13,6 +13,7 @@ public sealed class Book
 {
     private readonly List<Place> places = [];
     private readonly Dictionary<string, PlaceId> byCode = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<PlaceKind, List<Place>> byKind = [];
     private readonly HashSet<(PlaceId From, PlaceId To)> connections = [];
     private readonly List<Timeline> timelines = [];
     private readonly List<Movement> movements = [];
@@ -49,7 +50,7 @@ public sealed class Book
         ?? throw new LedgerRefusal(LedgerRule.UnknownPlace, $"There is no place with the code \"{code}\". Open it first, or look for a typing error.") { Place = code };
 
     /// <summary>Places of a kind, by number.</summary>
-    public IEnumerable<Place> OfKind(PlaceKind kind) => places.Where(p => p.Kind == kind);
+    public IEnumerable<Place> OfKind(PlaceKind kind) => byKind.TryGetValue(kind, out var there) ? there : [];
 
     /// <summary>Whether the movement at a position of <see cref="Movements"/> counts, that is, has not been corrected by a later one.</summary>
     public bool Counts(int movement) => !voided[movement];
@@ -182,6 +183,7 @@ public sealed class Book
             case PlaceOpened opened:
                 places.Add(opened.Place);
                 byCode.Add(opened.Place.Code, opened.Place.Id);
+                (byKind.TryGetValue(opened.Place.Kind, out var alike) ? alike : byKind[opened.Place.Kind] = []).Add(opened.Place);
                 timelines.Add(new Timeline());
                 break;
             case Connected connected:
@@ -230,6 +232,7 @@ public sealed class Book
             case PlaceOpened opened:
                 places.RemoveAt(places.Count - 1);
                 byCode.Remove(opened.Place.Code);
+                byKind[opened.Place.Kind].RemoveAt(byKind[opened.Place.Kind].Count - 1);
                 timelines.RemoveAt(timelines.Count - 1);
                 break;
             case Connected connected:

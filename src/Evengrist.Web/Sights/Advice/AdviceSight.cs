@@ -24,12 +24,13 @@ public sealed record AdviceSight(LoadToDecide Load, LoadAdvice Advised, IReadOnl
         return new(load, DecisionModel.Advise(load, house, MarketShelf.Of(mill, house)), routes);
     }
 
-    /// <summary>The advice for a ticket; null where there is no such truck by then.</summary>
-    public static AdviceSight? Of(Mill mill, string ticket, Instant at)
+    /// <summary>The advice alone for a ticket; null where there is no such truck by then.</summary>
+    public static LoadAdvice? Advise(Mill mill, string ticket, Instant at)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        var terms = Terms.Of(mill);
-        return mill.Ask(view => view.Book.Find(ticket) is { Kind: PlaceKind.Truck } place ? new TruckSighting(view.Book, at, terms, mill.Settings).Look(place) : null) is { } truck ? Of(mill, truck, at) : null;
+        var (terms, house) = (Terms.Of(mill), HouseRulesShelf.Of(mill));
+        var load = mill.Ask(view => view.Book.Find(ticket) is { Kind: PlaceKind.Truck } place && new TruckSighting(view.Book, at, terms, mill.Settings).Look(place) is { } truck ? LoadOf(view.Book, truck, at) : null);
+        return load is null ? null : DecisionModel.Advise(load, house, MarketShelf.Of(mill, house));
     }
 
     private static LoadToDecide LoadOf(Book book, TruckSight truck, Instant at)

@@ -74,7 +74,7 @@ public sealed class StepEntry
             TicketStep.WeighIn => new WeighIn(ticket, weight) { At = at, Seen = Seen }.In(mill, by, now),
             TicketStep.WeighOut => new WeighOut(ticket, weight) { At = at, Seen = Seen }.In(mill, by, now),
             TicketStep.Sample => new ReadSample(ticket, key, at ?? now, sample!.Readings) { Seen = Seen }.In(mill, by),
-            _ => new DecideLoad(ticket, key, decision!, (form.Why ?? "").Trim()) { At = at, Seen = Seen, Advice = AdviceSight.Of(mill, ticket, at ?? now)?.Advised }.In(mill, by, now),
+            _ => new DecideLoad(ticket, key, decision!, (form.Why ?? "").Trim()) { At = at, Seen = Seen, Advice = AdviceSight.Advise(mill, ticket, at ?? now) }.In(mill, by, now),
         };
     }
 
