@@ -15,15 +15,10 @@ public sealed class GradesPageTests(WebSite site)
 {
     private static readonly string[] Fields = ["f-HeatDamaged", "f-Damaged", "f-ForeignMaterial", "f-ShrunkenAndBroken"];
 
+    public static TheoryData<string> Ids => [.. GradeVectors.All.Select(v => v.Id)];
+
     [Theory]
-    [InlineData("G2")]
-    [InlineData("G5")]
-    [InlineData("G10")]
-    [InlineData("G14")]
-    [InlineData("G19")]
-    [InlineData("G22")]
-    [InlineData("G22 unrounded")]
-    [InlineData("G24")]
+    [MemberData(nameof(Ids))]
     public async Task Page_Vector_ShowsGradeAndDecidingFactor(string id)
     {
         var vector = GradeVectors.Of(id);

@@ -10,7 +10,7 @@ public sealed class TicketAndTraceTests(WebSite site, Chromium chromium)
 {
     private static readonly string[] Paths =
     [
-        "/intake", "/intake?day=2025-07-17", "/intake/new", "/intake/25-0709-001", "/intake/25-0709-001/print", "/intake/grades", "/intake/grades?class=HRW&f-TestWeight=59.9&f-Damaged=1.2&none=1",
+        "/intake", "/intake?day=2025-07-17", "/intake/new", "/intake/25-0709-001", "/intake/25-0709-001/advice", "/intake/limits", "/intake/25-0709-001/print", "/intake/grades", "/intake/grades?class=HRW&f-TestWeight=59.9&f-Damaged=1.2&none=1",
         "/intake/grades?standard=codex-wheat", "/intake/grades/house", "/tracing", "/tracing?code=25-0709-001", "/tracing?code=P-0001",
         "/tracing?code=ZZZ", "/tracing/hold?code=25-0709-001", "/tracing/print?code=25-0709-001",
     ];
