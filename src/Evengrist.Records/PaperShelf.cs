@@ -94,19 +94,22 @@ public sealed class PaperShelf
         engine.Execute("INSERT INTO paper (kind, code, version, json, \"by\", recorded_us) VALUES (@kind, @code, @version, @json, @by, @recorded)",
             ("@kind", kind), ("@code", code), ("@version", version), ("@json", json), ("@by", by), ("@recorded", clock.GetCurrentInstant().ToMicros()));
 
-    private List<Paper> Read(string sql, params ReadOnlySpan<(string Name, object? Value)> parameters)
+    private List<Paper> Read(string sql, params (string Name, object? Value)[] parameters)
     {
         lock (gate)
         {
-            using var command = engine.Command(sql, [("@kind", kind), .. parameters]);
-            using var row = command.ExecuteReader();
-            var papers = new List<Paper>();
-            while (row.Read())
+            return engine.Asking(() =>
             {
-                papers.Add(new(row.GetString(0), row.GetInt32(1), row.GetString(2), row.GetString(3), Micros.ToInstant(row.GetInt64(4))));
-            }
+                using var command = engine.Command(sql, [("@kind", kind), .. parameters]);
+                using var row = command.ExecuteReader();
+                var papers = new List<Paper>();
+                while (row.Read())
+                {
+                    papers.Add(new(row.GetString(0), row.GetInt32(1), row.GetString(2), row.GetString(3), Micros.ToInstant(row.GetInt64(4))));
+                }
 
-            return papers;
+                return papers;
+            });
         }
     }
 }

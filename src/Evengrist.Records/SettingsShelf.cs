@@ -15,16 +15,21 @@ internal sealed class SettingsShelf
     {
         lock (gate)
         {
-            var kept = new Dictionary<string, string>(StringComparer.Ordinal);
-            using var command = engine.Command("SELECT key, value FROM setting");
-            using var row = command.ExecuteReader();
-            while (row.Read())
-            {
-                kept.Add(row.GetString(0), row.GetString(1));
-            }
-
-            return MillSettings.From(kept);
+            return engine.Asking(Read);
         }
+    }
+
+    private MillSettings Read()
+    {
+        var kept = new Dictionary<string, string>(StringComparer.Ordinal);
+        using var command = engine.Command("SELECT key, value FROM setting");
+        using var row = command.ExecuteReader();
+        while (row.Read())
+        {
+            kept.Add(row.GetString(0), row.GetString(1));
+        }
+
+        return MillSettings.From(kept);
     }
 
     /// <summary>Changes the settings.</summary>

@@ -34,15 +34,21 @@ public sealed class FailureTests
     {
         using var site = new TestSite(store);
         using var mill = Filled(site);
-        using (var other = site.Connect())
-        using (var command = other.CreateCommand())
-        {
-            command.CommandText = "SELECT count(pg_terminate_backend(pid)) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()";
-            command.ExecuteNonQuery();
-        }
-
+        CutEveryLine(site);
         Assert.Equal(Mass.Zero, mill.SumOfStocks());
         mill.Record(SmallMill.Truck("T2", 20m, SmallMill.Morning), "Ada", "test");
+        CutEveryLine(site);
+        Assert.Empty(mill.Papers("certificate").All());
+        CutEveryLine(site);
+        Assert.NotNull(mill.Settings.Name);
+    }
+
+    private static void CutEveryLine(TestSite site)
+    {
+        using var other = site.Connect();
+        using var command = other.CreateCommand();
+        command.CommandText = "SELECT count(pg_terminate_backend(pid)) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()";
+        command.ExecuteNonQuery();
     }
 
     private static void FailOnPostgres(Store store, string create, string body)

@@ -28,7 +28,10 @@ internal abstract class Engine : IDisposable
     public abstract bool MayBeBehind();
 
     /// <summary>Number of the newest fact in the database; 0 where there is none.</summary>
-    public virtual long Last() => Number(Sql.Last);
+    public long Last() => Asking(() => Number(Sql.Last));
+
+    /// <summary>Asks a question that changes nothing: once more over a new line where the line was lost meanwhile.</summary>
+    public virtual T Asking<T>(Func<T> question) => question();
 
     public abstract void Insert(FactTable table, IEnumerable<Fact> facts);
 

@@ -80,7 +80,7 @@ internal sealed class PostgresEngine : Engine
 
     public override bool MayBeBehind() => true;
 
-    public override long Last() => transaction is null ? Again(base.Last) : base.Last();
+    public override T Asking<T>(Func<T> question) => transaction is null ? Again(question) : question();
 
     public override void Insert(FactTable table, IEnumerable<Fact> facts)
     {

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using Microsoft.AspNetCore.Antiforgery;
 
 namespace Evengrist.Web.Security;
@@ -39,6 +40,7 @@ public static class TroubleAnswers
     {
         BadHttpRequestException bad => bad.StatusCode,
         AntiforgeryValidationException => StatusCodes.Status400BadRequest,
+        DbException => StatusCodes.Status503ServiceUnavailable,
         _ => StatusCodes.Status500InternalServerError,
     };
 
