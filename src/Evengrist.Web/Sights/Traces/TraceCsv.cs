@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text;
 using Evengrist.Ledger;
+using Evengrist.Plant.Tables;
 using Evengrist.Tracing;
 using NodaTime;
 using NodaTime.Text;
@@ -16,11 +16,11 @@ public static class TraceCsv
     public static string Of(ReachOutcome reach, DateTimeZone zone)
     {
         ArgumentNullException.ThrowIfNull(reach);
-        var text = new StringBuilder();
-        Line(text, ["package", "kind", "product", "made", "mass [kg]", "least [kg]", "expected [kg]", "most [kg]", .. reach.Beliefs.Select(b => b.Outflow.Words() + " [kg]"), "chance over threshold [%]", "where now", "left", "on hold"]);
+        var text = new CsvText();
+        text.Line(["package", "kind", "product", "made", "mass [kg]", "least [kg]", "expected [kg]", "most [kg]", .. reach.Beliefs.Select(b => b.Outflow.Words() + " [kg]"), "chance over threshold [%]", "where now", "left", "on hold"]);
         foreach (var package in reach.Packages)
         {
-            Line(text,
+            text.Line(
             [
                 package.Place.Code, package.Place.Kind.Words(), package.Place.Material, Say(package.Made, zone), Kg(package.Mass.Grams), Kg(package.Grams.Least), Kg(package.Grams.Expected), Kg(package.Grams.Most),
                 .. package.Grams.Each.Select(Kg), Number(100 * package.ChanceOverThreshold, 1), package.Where?.Code ?? "in stock", package.Left is { } left ? Say(left, zone) : "", package.Hold?.Text ?? "",
@@ -34,12 +34,12 @@ public static class TraceCsv
     public static string Of(RootsOutcome roots)
     {
         ArgumentNullException.ThrowIfNull(roots);
-        var text = new StringBuilder();
-        Line(text, ["truck", "origin", "kind", "farm and district", "class", "share expected [%]", "least [kg]", "expected [kg]", "most [kg]", .. roots.Beliefs.Select(b => b.Outflow.Words() + " [%]")]);
+        var text = new CsvText();
+        text.Line(["truck", "origin", "kind", "farm and district", "class", "share expected [%]", "least [kg]", "expected [kg]", "most [kg]", .. roots.Beliefs.Select(b => b.Outflow.Words() + " [%]")]);
         foreach (var root in roots.Roots)
         {
             var grams = Trio.Of([root.Share.Each.Zip(roots.Grams.Each, (share, whole) => share * whole).ToArray()], roots.Beliefs);
-            Line(text,
+            text.Line(
             [
                 root.Truck?.Code ?? "", root.Origin.Code, root.Origin.Kind.Words(), TraceWords.Origin(root), root.Truck?.Material ?? root.Origin.Material,
                 Number(100 * root.Share.Expected, 6), Kg(grams.Least), Kg(grams.Expected), Kg(grams.Most), .. root.Share.Each.Select(s => Number(100 * s, 6)),
@@ -56,13 +56,4 @@ public static class TraceCsv
     private static string Kg(long grams) => (grams / 1000m).ToString("0.000", CultureInfo.InvariantCulture);
 
     private static string Number(double value, int decimals) => value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
-    private static void Line(StringBuilder text, IEnumerable<string> cells) => text.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
-
-    // A text that a spreadsheet would take for a formula gets an apostrophe before it.
-    private static string Cell(string text)
-    {
-        var safe = text.Length > 0 && "=+-@\t\r".Contains(text[0], StringComparison.Ordinal) && !double.TryParse(text, CultureInfo.InvariantCulture, out _) ? "'" + text : text;
-        return safe.AsSpan().IndexOfAny(",\"\r\n") >= 0 ? $"\"{safe.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : safe;
-    }
 }
