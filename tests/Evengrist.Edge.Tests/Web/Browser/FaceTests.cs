@@ -103,6 +103,6 @@ public sealed class FaceTests(WebSite site, Chromium chromium)
         var page = await chromium.VisitorAsync(site.Address, 1280, dark: true);
         await page.GotoAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Look: auto" }).ClickAsync();
-        Assert.Equal("light", await page.EvaluateAsync<string>("getComputedStyle(document.documentElement).colorScheme"));
+        await Assertions.Expect(page.Locator("html")).ToHaveCSSAsync("color-scheme", "light");
     }
 }
