@@ -152,4 +152,7 @@ public enum Property
 
     /// <summary>Free height from the eave of a bin down to the grain at the wall, m.</summary>
     Ullage = 49,
+
+    /// <summary>Hardness index of single kernels, crushed one by one; no unit.</summary>
+    Hardness = 50,
 }

@@ -58,6 +58,7 @@ internal static class PropertyTraits
         [Property.CarbonDioxide] = new("carbon dioxide", 0m, 1_000_000m, "ppm"),
         [Property.RelativeHumidity] = Percent("relative humidity"),
         [Property.Ullage] = new("ullage", 0m, 100m, "m"),
+        [Property.Hardness] = new("hardness", -50m, 150m, "index"),
     }.ToFrozenDictionary();
 
     public static PropertyTrait Trait(this Property what) => Table.GetValueOrDefault(what, None);

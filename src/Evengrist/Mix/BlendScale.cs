@@ -1,0 +1,14 @@
+namespace Evengrist.Mix;
+
+/// <summary>The scale on which a property averages.</summary>
+public enum BlendScale
+{
+    /// <summary>The property itself.</summary>
+    Itself,
+
+    /// <summary>The liquefaction number 6000/(FN − 50); a higher one is a lower falling number.</summary>
+    Liquefaction,
+
+    /// <summary>Its reciprocal: mass over a count, of which the counts add up.</summary>
+    Reciprocal,
+}
