@@ -1,3 +1,5 @@
+using Evengrist.Bins;
+using Evengrist.Bins.Shape;
 using Evengrist.Bins.Storage;
 using Evengrist.Ledger;
 using Evengrist.Records.Bins;
@@ -33,6 +35,8 @@ public sealed class RecordCablesTests
         Assert.Contains("cannot be", Refused(Round with { Points = [(new("C1", 4.0m), 999m)] }), StringComparison.Ordinal);
         Assert.Contains("only wheat bins", Refused(Round with { Bin = "LEG" }), StringComparison.Ordinal);
         Assert.Contains("no place", Refused(Round with { Bin = "B99" }), StringComparison.Ordinal);
+        mill.Papers(BinPapers.Shape).KeepNext("B2", BinPapers.Write(new BinShape { DiameterMetres = 4, WallMetres = 6, HopperDegrees = 45, OutletMetres = 1 }), "Ada");
+        Assert.Contains("C1 at 8.0 m lies above its eave, 7.5 m up", Refused(Round), StringComparison.Ordinal);
         Assert.Equal(before, mill.Ask(v => v.Book.Last));
 
         string Refused(RecordCables round) => Assert.Throws<LedgerRefusal>(() => round.In(mill, "Ada")).Message;

@@ -74,7 +74,8 @@ internal static class BinCases
         }
         catch (ArgumentException wrong)
         {
-            read.Fault($"a test weight that can be. {wrong.Message}");
+            // What the framework adds to a message (the parameter, the value, on a line of its own) says nothing to a person.
+            read.Fault($"a test weight that can be. {wrong.Message.Split(" (Parameter", 2)[0]}");
             return null;
         }
     }

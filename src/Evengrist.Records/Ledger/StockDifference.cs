@@ -13,7 +13,8 @@ internal static class StockDifference
     /// <param name="tooMuch">What the ledger holds more than was found; below zero where it holds less.</param>
     /// <param name="at">When it was found.</param>
     /// <param name="note">Why.</param>
-    public static IEnumerable<Draft> Drafts(Book book, Place place, Mass tooMuch, Instant at, string note)
+    /// <param name="ownKey">The source's own key; null: the place and the moment.</param>
+    public static IEnumerable<Draft> Drafts(Book book, Place place, Mass tooMuch, Instant at, string note, string? ownKey = null)
     {
         if (tooMuch == Mass.Zero)
         {
@@ -31,7 +32,7 @@ internal static class StockDifference
             yield return new OpenPlace(code, code, kind);
         }
 
-        var key = $"{place.Code} difference {at.ToMicros()}";
+        var key = ownKey ?? $"{place.Code} difference {at.ToMicros()}";
         yield return isTooMuch
             ? new Move(key, place.Code, code, tooMuch, at) { Note = note }
             : new Move(key, code, place.Code, -tooMuch, at) { Note = note };

@@ -34,9 +34,14 @@ public static class BinsApi
             .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
 
-    private static IResult Best(MillDoor door, IClock clock, [Description("Ticket of the truck.")] string ticket, [Description(ApiMoment.Says)] string? asof)
+    private static IResult Best(MillDoor door, IClock clock, [Description("Ticket of the truck; demanded.")] string? ticket, [Description(ApiMoment.Says)] string? asof)
     {
         var mill = door.Mill!;
+        if (string.IsNullOrWhiteSpace(ticket))
+        {
+            return Results.Problem("Say whose load it is: ?ticket= and the truck's ticket. A load that is not recorded is posed with POST.", statusCode: StatusCodes.Status400BadRequest, title: "No ticket is named");
+        }
+
         if (ApiMoment.Read(asof, mill.Settings, clock) is not { } at)
         {
             return ApiMoment.Bad(asof);

@@ -25,8 +25,10 @@ public static class StorageApi
             .Accepts<object>("application/json").Produces<EquilibriumAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         bins.MapPost("aeration", (Delegate)AerationAsync).WithSummary("Hours for a cooling front, what posed airs would do, and the pressure; starts no fan, needs no records").WithDescription(AerationCase.Help.Schema)
             .Accepts<object>("application/json").Produces<AerationAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
-        bins.MapPost("{code}/cables", Cables).WithSummary("Record a round of a bin's temperature cables; the same round once more is not recorded again")
+        bins.MapPost("{code}/cables", (Delegate)CablesAsync).WithSummary("Record a round of a bin's temperature cables; the same round once more is not recorded again").Accepts<CablesPosed>("application/json")
             .Produces<CablesRecorded>(StatusCodes.Status201Created).Produces<CablesRecorded>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
+        bins.MapPost("{code}/seen", (Delegate)SeenAsync).WithSummary("Record what was seen of a bin in store: CO₂, live insects in a sample, air blown through; the same once more is not recorded again").Accepts<SeenPosed>("application/json")
+            .Produces<SeenRecorded>(StatusCodes.Status201Created).Produces<SeenRecorded>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
     }
 
     private static IResult Ranked(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) =>
@@ -39,8 +41,14 @@ public static class StorageApi
 
     private static Task<IResult> AerationAsync(HttpContext context) => Posed.AnswerAsync(context, AerationCase.Read, AerationAnswer.To);
 
-    private static IResult Cables(MillDoor door, IClock clock, string code, CablesPosed round, [Description("Who records it; demanded.")] string? by)
+    private static async Task<IResult> CablesAsync(HttpRequest request, MillDoor door, IClock clock, string code, [Description("Who records it; demanded.")] string? by)
     {
+        var (round, refused) = await ApiBody.ReadAsync<CablesPosed>(request, """{ "at": "2026-01-14T08:00", "points": { "C2 at 4.0 m": 14.5 } }.""");
+        if (round is null)
+        {
+            return refused!;
+        }
+
         var mill = door.Mill!;
         var at = string.IsNullOrWhiteSpace(round.At) ? null : ApiMoment.Read(round.At, mill.Settings, clock);
         var points = round.Points.Select(p => (Text: p.Key, Point: CablePoint.Parse(p.Key), p.Value)).ToArray();
@@ -52,7 +60,7 @@ public static class StorageApi
         ];
         if (faults.Length > 0)
         {
-            return Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not recorded", extensions: new Dictionary<string, object?> { ["faults"] = faults });
+            return Bad(faults);
         }
 
         try
@@ -63,10 +71,83 @@ public static class StorageApi
         }
         catch (LedgerRefusal refusal)
         {
-            return Results.Problem(refusal.Message, statusCode: StatusCodes.Status409Conflict, title: "Not recorded", extensions: new Dictionary<string, object?> { ["rule"] = refusal.Rule.ToString() });
+            return Refused(refusal);
         }
     }
+
+    private static async Task<IResult> SeenAsync(HttpRequest request, MillDoor door, IClock clock, string code, [Description("Who records it; demanded.")] string? by)
+    {
+        var (posed, refused) = await ApiBody.ReadAsync<SeenPosed>(request, """{ "at": "2026-01-14T08:00", "carbonDioxidePpm": 620, "liveWeevils": 0, "otherLiveInsects": 1, "hours": 40, "m3PerMinTonne": 0.104, "how": "head of the bin" }; all but at may be left out.""");
+        if (posed is null)
+        {
+            return refused!;
+        }
+
+        var mill = door.Mill!;
+        var at = string.IsNullOrWhiteSpace(posed.At) ? null : ApiMoment.Read(posed.At, mill.Settings, clock);
+        string[] faults =
+        [
+            .. string.IsNullOrWhiteSpace(by) ? ["Say who records it: add ?by="] : Array.Empty<string>(),
+            .. at is null ? ["\"at\" is the moment, such as 2026-01-14T08:00."] : Array.Empty<string>(),
+            .. posed.LiveWeevils is null != posed.OtherLiveInsects is null ? ["Insects: give both counts, 0 where none was found."] : Array.Empty<string>(),
+            .. posed.Hours is not (null or (> 0 and <= 5000)) ? ["\"hours\" lie above 0 and are at most 5000."] : Array.Empty<string>(),
+            .. posed.M3PerMinTonne is not (null or (> 0 and <= 10)) || (posed.Hours is null && posed.M3PerMinTonne is not null) ? ["\"m3PerMinTonne\" lies above 0, is at most 10, and goes with hours."] : Array.Empty<string>(),
+        ];
+        if (faults.Length > 0)
+        {
+            return Bad(faults);
+        }
+
+        try
+        {
+            var receipt = new RecordSeen(posed.Key ?? $"{code} seen {at!.Value.ToUnixTimeTicks()}", code, at!.Value)
+            {
+                CarbonDioxidePpm = posed.CarbonDioxidePpm, Insects = posed.LiveWeevils is { } weevils ? (weevils, posed.OtherLiveInsects!.Value) : null,
+                Aeration = posed.Hours is { } hours ? new AerationRun(hours, posed.M3PerMinTonne) : null, Words = (posed.How ?? "").Trim(),
+            }.In(mill, by!.Trim());
+            var answer = new SeenRecorded(code, receipt.Added, receipt.AlreadyKnown);
+            return receipt.Added > 0 ? Results.Created($"/api/bins/storage", answer) : Results.Ok(answer);
+        }
+        catch (LedgerRefusal refusal)
+        {
+            return Refused(refusal);
+        }
+    }
+
+    private static IResult Bad(string[] faults) =>
+        Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not recorded", extensions: new Dictionary<string, object?> { ["faults"] = faults });
+
+    private static IResult Refused(LedgerRefusal refusal) =>
+        Results.Problem(refusal.Message, statusCode: StatusCodes.Status409Conflict, title: "Not recorded", extensions: new Dictionary<string, object?> { ["rule"] = refusal.Rule.ToString() });
 }
+
+/// <summary>What was seen of a bin in store; what is left out was not looked at. Dated, for air, when the fans stopped.</summary>
+public sealed record SeenPosed(string At)
+{
+    /// <summary>The sender's own key, so that the same sent twice is one.</summary>
+    public string? Key { get; init; }
+
+    /// <summary>CO₂ in the bin's air, ppm by volume.</summary>
+    public decimal? CarbonDioxidePpm { get; init; }
+
+    /// <summary>Live weevils in the sample.</summary>
+    public int? LiveWeevils { get; init; }
+
+    /// <summary>Other live insects of stored grain in the sample.</summary>
+    public int? OtherLiveInsects { get; init; }
+
+    /// <summary>Hours of air.</summary>
+    public double? Hours { get; init; }
+
+    /// <summary>Airflow, m³/min for each tonne.</summary>
+    public double? M3PerMinTonne { get; init; }
+
+    /// <summary>How it was read or sampled, or why air was blown.</summary>
+    public string? How { get; init; }
+}
+
+/// <summary>What became of what was seen.</summary>
+public sealed record SeenRecorded(string Bin, int Added, int AlreadyKnown);
 
 /// <summary>A round of cables: when, and °C by point, such as <c>"C2 at 4.0 m": 14.5</c>.</summary>
 public sealed record CablesPosed(string At, IReadOnlyDictionary<string, decimal> Points);

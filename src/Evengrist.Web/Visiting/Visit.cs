@@ -34,6 +34,9 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>The name this browser's facts carry; null until it is chosen.</summary>
     public string? Name => Context.Kept(Choices.Name) is { Length: <= Choices.LongestName } name ? name : null;
 
+    /// <summary>What is said where the name went while a form was filled in.</summary>
+    public const string Nameless = "Nobody is named: say who you are (in another tab, so that nothing typed is lost) and send it again.";
+
     /// <summary>Path and query of this request, to come back to.</summary>
     public string Here => Context.Request.Path + Context.Request.QueryString;
 

@@ -52,6 +52,7 @@ public sealed class BinCaseTests
     [InlineData("\"wallMetres\": 20", "\"wallMetres\": 20, \"hopperDegrees\": 45", 2, "both a slope and an outlet")]
     [InlineData("\"unit\": \"lb/bu\"", "\"unit\": \"kg\"", 2, "$.testWeight")]
     [InlineData("\"value\": 60.0", "\"value\": 600.0", 2, "Is the unit right")]
+    [InlineData("\"wallMetres\": 20", "\"wallMetres\": \"twenty\"", 2, "wallMetres (line 1, column ")]
     public void Sound_WhatCannotBe_SaysWhatToDo(string was, string becomes, int status, string says)
     {
         using var folder = new Folder();
@@ -60,6 +61,7 @@ public sealed class BinCaseTests
         var (exit, output, error) = Shell.Run("bins", "sound", "--in", folder.File("case.json", text.Replace(was, becomes, StringComparison.Ordinal)), "--json");
         Assert.Equal((status, ""), (exit, output));
         Assert.Contains(says, error, StringComparison.Ordinal);
+        Assert.DoesNotMatch("System\\.|Parameter|Actual value", error);
     }
 
     [Fact]

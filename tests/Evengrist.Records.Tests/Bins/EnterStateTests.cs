@@ -64,6 +64,26 @@ public sealed class EnterStateTests
         Assert.Equal(LedgerRule.OnHold, Assert.Throws<LedgerRefusal>(() => new CorrectStock("B1", Hour(9), Mass.FromTonnes(1m), "less").In(mill, "Ada")).Rule);
     }
 
+    [Theory, OnSqlite, OnPostgres]
+    public void CorrectStock_WithTheSoundingThatFoundIt_IsTakenWholeOrNotAtAll(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Open(site);
+        CorrectStock Booked(string key, decimal found, decimal ullage) => new("B1", Hour(4), Mass.FromTonnes(found), "taped")
+        {
+            Key = key, Beside = [new Measure(key + "/tape", "B1", Hour(4), Property.Ullage, ullage, "m", default, "tape in the middle, heaped")],
+        };
+
+        // A heap above the eave reads below zero, which no tape is kept as: the difference is not booked either.
+        Assert.Contains("cannot be", Assert.Throws<LedgerRefusal>(() => Booked("a", 90m, -1m).In(mill, "Ada")).Message, StringComparison.Ordinal);
+        Assert.Equal(Mass.FromTonnes(100m), mill.Stock("B1"));
+
+        // The same entry once more is one; another of the same moment stands beside it.
+        Assert.Equal((2, 0), (Booked("b", 90m, 3m).In(mill, "Ada").Receipt.Added, Booked("b", 90m, 3m).In(mill, "Ada").Receipt.Added));
+        Booked("c", 95m, 2.8m).In(mill, "Ada");
+        Assert.Equal((Mass.FromTonnes(95m), Mass.Zero), (mill.Stock("B1"), mill.SumOfStocks()));
+    }
+
     private static Mill Open(TestSite site)
     {
         var mill = site.Open();

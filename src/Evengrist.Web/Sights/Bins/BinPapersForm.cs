@@ -83,21 +83,7 @@ public sealed class BinPapersForm
         return (faults.Count == 0 ? band : null, faults);
     }
 
-    private static double? Number(string what, string? text, List<string> faults)
-    {
-        if (string.IsNullOrWhiteSpace(text))
-        {
-            return null;
-        }
-
-        if (double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number))
-        {
-            return number;
-        }
-
-        faults.Add($"{what} is a number with a point as decimal mark; read \"{text.Trim()}\".");
-        return null;
-    }
+    private static double? Number(string what, string? text, List<string> faults) => TypedNumber.Read(what, text, faults);
 
     private static string Say(double? number) => number?.ToString("0.###", CultureInfo.InvariantCulture) ?? "";
 }

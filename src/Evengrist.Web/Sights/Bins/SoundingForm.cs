@@ -1,4 +1,3 @@
-using System.Globalization;
 using Evengrist.Bins.Shape;
 using Evengrist.Quantities;
 
@@ -37,17 +36,27 @@ public sealed class SoundingForm
     /// <summary>What comes of it for a shape and a pack factor.</summary>
     public (Sounding? Sounding, BulkDensity? Density, SoundingOutcome Outcome) Reckon(BinShape shape, PackFactor pack)
     {
-        var (ullage, u, weight) = (Number(Ullage), Number(string.IsNullOrWhiteSpace(Uncertainty) ? "0.1" : Uncertainty), Number(TestWeight));
-        if (ullage is null || u is null || weight is null or < 20 or > 100 || !Enum.TryParse<Surface>(Surface, out var surface) || !Enum.TryParse<SoundedFrom>(From, out var from))
-        {
-            return (null, null, new NotSounded(["Give the ullage and its ± in metres, and a test weight from 20 to 100 kg/hL, with a point as decimal mark; choose the surface and where the tape hung."]));
-        }
-
-        var sounding = new Sounding(ullage.Value, surface, from, u.Value);
-        var density = BulkDensity.Of(Quantities.TestWeight.Read((decimal)weight.Value, TestWeightConvention.KilogramsPerHectolitre));
-        return (sounding, density, SoundingModel.Of(shape, sounding, density, pack));
+        var faults = new List<string>();
+        var (sounding, density) = (Tape("The ullage", Ullage, Uncertainty, Surface, From, faults), Density("The test weight", TestWeight, faults));
+        return sounding is null || density is null ? (null, null, new NotSounded(faults)) : (sounding, density, SoundingModel.Of(shape, sounding, density, pack));
     }
 
-    private static double? Number(string? text) =>
-        double.TryParse((text ?? "").Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) ? number : null;
+    /// <summary>A tape; null where a field of it is none, which is then said.</summary>
+    internal static Sounding? Tape(string what, string? ullage, string? uncertainty, string? top, string? hung, List<string> faults)
+    {
+        var metres = TypedNumber.Read($"{what}, in metres from the eave down to the grain,", ullage, faults, -100, 100, demanded: true);
+        var u = TypedNumber.Read($"{what}: the ± of the tape, in metres,", string.IsNullOrWhiteSpace(uncertainty) ? "0.1" : uncertainty, faults, 0, 5);
+        if (!Enum.TryParse<Surface>(top, out var surface) || !Enum.IsDefined(surface) || !Enum.TryParse<SoundedFrom>(hung, out var from) || !Enum.IsDefined(from))
+        {
+            faults.Add($"{what}: choose how the top lay and where the tape hung.");
+            return null;
+        }
+
+        return metres is null || u is null ? null : new Sounding(metres.Value, surface, from, u.Value);
+    }
+
+    /// <summary>The loose density from a test weight in kg/hL; null where it is none, which is then said.</summary>
+    internal static BulkDensity? Density(string what, string? testWeight, List<string> faults) =>
+        TypedNumber.Read($"{what}, in kg/hL,", testWeight, faults, 20, 100, demanded: true) is { } weight
+            ? BulkDensity.Of(Quantities.TestWeight.Read((decimal)weight, TestWeightConvention.KilogramsPerHectolitre)) : null;
 }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Evengrist.Bins.Storage;
+using Evengrist.Web.Sights.Bins;
 
 namespace Evengrist.Web.Sights.Storage;
 
@@ -22,11 +22,12 @@ public sealed record AirAsk(string? Celsius, string? Humidity, string? Airflow)
     public AerationOutcome Of(LayerRisk layer, EmcConstants constants, double? depthMetres)
     {
         ArgumentNullException.ThrowIfNull(layer);
-        return Number(Celsius) is { } celsius && Number(Humidity) is { } humidity && Number(Airflow ?? UsualAirflow) is { } airflow
-            ? AerationModel.Of(new AerationSpec(constants, layer.History.Celsius, layer.Layer.MoisturePercent!.Value, airflow) { DepthMetres = depthMetres }, new OutsideAir(celsius, humidity / 100))
-            : new NoAeration("Give the temperature of the air in °C, its humidity in per cent and the airflow as numbers, such as 12, 70 and 0.104.");
+        var faults = new List<string>();
+        var celsius = TypedNumber.Read("The temperature of the air, in °C,", Celsius, faults, -20, 50, demanded: true);
+        var humidity = TypedNumber.Read("Its humidity, in per cent,", Humidity, faults, 1, 99, demanded: true);
+        var airflow = TypedNumber.Read("The airflow, in m³/min for each tonne,", string.IsNullOrWhiteSpace(Airflow) ? UsualAirflow : Airflow, faults, 0.001, 10);
+        return faults.Count == 0
+            ? AerationModel.Of(new AerationSpec(constants, layer.History.Celsius, layer.Layer.MoisturePercent!.Value, airflow!.Value) { DepthMetres = depthMetres }, new OutsideAir(celsius!.Value, humidity!.Value / 100))
+            : new NoAeration(string.Join(" ", faults) + " Give them as numbers, such as 12, 70 and 0.104.");
     }
-
-    private static double? Number(string? text) =>
-        double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite, CultureInfo.InvariantCulture, out var number) ? number : null;
 }

@@ -38,11 +38,15 @@ public sealed partial class CableRound
         {
             faults.Add("No temperature was given: fill in at least one point.");
         }
+        else if (visit.Name is null)
+        {
+            faults.Add(Visit.Nameless);
+        }
         else if (faults.Count == 0)
         {
             try
             {
-                receipt = new RecordCables(bin, at, read).In(visit.Mill, visit.Name!);
+                receipt = new RecordCables(bin, at, read).In(visit.Mill, visit.Name);
             }
             catch (LedgerRefusal refusal)
             {

@@ -12,6 +12,6 @@ public enum ConstantMark
     /// <summary>From memory, but near readings that were published.</summary>
     Rough = 2,
 
-    /// <summary>Read in a document.</summary>
+    /// <summary>Read in a document, and not checked against a reading of the same class of wheat.</summary>
     Read = 3,
 }

@@ -17,7 +17,7 @@ public static class EmcWords
     /// <summary>The mark in words, as it stands on a screen.</summary>
     public static string Words(this ConstantMark mark) => mark switch
     {
-        ConstantMark.Read => "read",
+        ConstantMark.Read => "read, not checked",
         ConstantMark.Rough => "checked roughly",
         _ => "not verified",
     };

@@ -88,7 +88,7 @@ public sealed class EquilibriumModelTests
             Assert.IsType<Equilibrium>(EquilibriumModel.Of(new EquilibriumSpec(wheat, form, celsius) { Humidity = humidity }, EmcTable.Start));
         Assert.StartsWith("Constants not verified", Assert.Single(Of("hard", EmcForm.Henderson, 20, 0.6).Notes), StringComparison.Ordinal);
         Assert.StartsWith("Constants checked roughly", Of("soft", EmcForm.Henderson, 20, 0.6).Notes[0], StringComparison.Ordinal);
-        Assert.StartsWith("Constants read", Of("hard red spring", EmcForm.ChungPfost, 20, 0.6).Notes[0], StringComparison.Ordinal);
+        Assert.StartsWith("Constants read, not checked", Of("hard red spring", EmcForm.ChungPfost, 20, 0.6).Notes[0], StringComparison.Ordinal);
         Assert.Contains("10 to 45 °C and 20 to 90 %", Of("hard", EmcForm.Henderson, 5, 0.6).Notes[1], StringComparison.Ordinal);
         Assert.Equal(2, Of("hard", EmcForm.Henderson, 20, 0.95).Notes.Count);
     }
@@ -139,6 +139,16 @@ public sealed class EquilibriumModelTests
         Assert.Contains(old, json, StringComparison.Ordinal);
         Assert.False(EmcJson.TryRead(json.Replace(old, other, StringComparison.Ordinal), out _, out var faults));
         Assert.Contains(faults, f => f.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("2.3007E-05", "1e99", "would come to 0 %")]
+    [InlineData("0.17609", "1e-300", "would come to more than 100 %")]
+    [InlineData("55.815", "-60", "would come to NaN %")]
+    public void Json_ConstantsThatWheatCannotHave_AreRefusedWithWhatTheyGive(string old, string other, string said)
+    {
+        Assert.False(EmcJson.TryRead(EmcJson.Write(EmcTable.Start).Replace(old, other, StringComparison.Ordinal), out _, out var faults));
+        Assert.Contains(said, Assert.Single(faults), StringComparison.Ordinal);
     }
 
     [Fact]
