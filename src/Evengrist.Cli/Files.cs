@@ -13,7 +13,7 @@ internal static class Files
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new BadInput(new Fault(null, null, "the file", Fault.Show(path), refused is FileNotFoundException or DirectoryNotFoundException ? "a file that is there; no file has this name" : "a file that can be read; it is a folder, or reading it is not allowed"));
+            throw new BadInput(new Fault(null, null, "the file", Fault.Show(path), refused is FileNotFoundException or DirectoryNotFoundException ? "a file that can be read; there is none of this name" : "a file that can be read; it is a folder, or reading it is not allowed"));
         }
     }
 }
