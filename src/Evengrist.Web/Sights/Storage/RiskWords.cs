@@ -16,6 +16,6 @@ public static class RiskWords
     public static string Where(this StoredLayer layer)
     {
         ArgumentNullException.ThrowIfNull(layer);
-        return layer.Metres is { } m ? FormattableString.Invariant($"{m.From:0.0} to {m.To:0.0} m") : layer.Name.Length > 0 ? layer.Name : "no height known";
+        return layer.Metres is { } m ? m.To - m.From < 0.1 ? FormattableString.Invariant($"{m.From:0.00} to {m.To:0.00} m") : FormattableString.Invariant($"{m.From:0.0} to {m.To:0.0} m") : layer.Name.Length > 0 ? layer.Name : "no height known";
     }
 }
