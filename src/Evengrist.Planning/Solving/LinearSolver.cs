@@ -50,6 +50,9 @@ public sealed class LinearSolver : IDisposable
     /// <summary>Changes the bounds of a row.</summary>
     public void BoundRow(int row, double lower, double upper) => constraints[row].SetBounds(lower, upper);
 
+    /// <summary>Changes a coefficient.</summary>
+    public void Put(int row, int column, double coefficient) => constraints[row].SetCoefficient(variables[column], coefficient);
+
     /// <summary>Changes the cost of a column.</summary>
     public void Price(int column, double cost)
     {

@@ -9,7 +9,11 @@ namespace Evengrist.Season;
 /// <param name="Flours">A tonne of a flour in a period.</param>
 /// <param name="Homes">A tonne of room in a bin at the end of a period.</param>
 public sealed record SeasonDuals(
-    IReadOnlyList<WheatWorth> Wheats, IReadOnlyList<LimitWorth> Limits, IReadOnlyList<UnitWorth> Units, IReadOnlyList<FlourWorth> Flours, IReadOnlyList<HomeWorth> Homes);
+    IReadOnlyList<WheatWorth> Wheats, IReadOnlyList<LimitWorth> Limits, IReadOnlyList<UnitWorth> Units, IReadOnlyList<FlourWorth> Flours, IReadOnlyList<HomeWorth> Homes)
+{
+    /// <summary>Relief of a limit that is used up, by flour, period and step.</summary>
+    public IReadOnlyList<ReliefWorth> Reliefs { get; init; } = [];
+}
 
 /// <summary>What one more t of a wheat saves, were it there in a period.</summary>
 public sealed record WheatWorth(string Wheat, int Period, double PerTonne);
@@ -25,3 +29,6 @@ public sealed record FlourWorth(string Flour, int Period, double PerTonne);
 
 /// <summary>What one more t of room in a bin saves at the end of a period.</summary>
 public sealed record HomeWorth(string Home, int Period, double PerTonne);
+
+/// <summary>What it saves if a step of relief gave one more t·unit, on the scale its property averages on.</summary>
+public sealed record ReliefWorth(string Flour, int Period, Property What, bool IsLeast, int Step, double PerTonneUnit);

@@ -39,6 +39,9 @@ public sealed record SeasonPlan(SeasonSpec Spec, string Version)
     /// <summary>Whether it keeps most gates, least shares and campaigns, and so can be milled as it stands; a linear plan may not.</summary>
     public required bool IsMillable { get; init; }
 
+    /// <summary>Qualities reckoned with where wheats have layers; a wheat that has no row has the quality of its spec throughout.</summary>
+    public IReadOnlyList<PlannedQuality> Qualities { get; init; } = [];
+
     /// <summary>What scarce things are worth; null where none was reckoned.</summary>
     public SeasonDuals? Duals { get; init; }
 

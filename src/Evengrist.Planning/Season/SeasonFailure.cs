@@ -1,0 +1,24 @@
+using Evengrist.Planning.Solving;
+using Evengrist.Season;
+
+namespace Evengrist.Planning.Season;
+
+/// <summary>What is said where no plan came of it.</summary>
+internal static class SeasonFailure
+{
+    public static SeasonFailed Of(ExitReason exit, SeasonModel model) => new(SeasonReading.ExitOf(exit), exit switch
+    {
+        ExitReason.TimeReached => "Time ran out before a plan was found: give it longer.",
+        ExitReason.Cancelled => "It was stopped before a plan was found.",
+        ExitReason.Unbounded => $"The cost could fall without end: an end value or a by-product's value is above what a wheat costs, with no limit on how much. Look at the {(model.Spec.Offers.Count > 0 ? "offers " + string.Join(", ", model.Spec.Offers.Select(o => o.Code)) : "end values")}.",
+        _ => "The solver gave up. Nothing is wrong with the records; plan again, and if it fails again look for very large or very small numbers in what was given.",
+    });
+
+    /// <summary>The plan, or, where it does not pass our own check, none.</summary>
+    public static SeasonOutcome Checked(SeasonPlan plan)
+    {
+        var faults = SeasonCheck.Of(plan);
+        return faults.Count == 0 ? new SeasonPlanned(plan)
+            : new SeasonFailed(SeasonExit.SolverFailed, $"The solver's plan does not pass our own check and is not shown: {string.Join(" ", faults.Take(3))}");
+    }
+}
