@@ -44,7 +44,7 @@ internal sealed class FaultList
         foreach (var (what, value) in quality.Values)
         {
             var at = $"{where}, {NameOf(what)}";
-            if (Known(at, what) && Number(at, value.Value, what == Property.FallingNumber ? 60 : 0, what == Property.FallingNumber ? 1000 : double.MaxValue))
+            if (Known(at, what) && Number(at, value.Value, LeastOf(what), what == Property.FallingNumber ? 1000 : double.MaxValue))
             {
                 Number($"{at}, spread", value.Spread, 0);
                 Basis(at, what, value.Basis);
@@ -70,6 +70,9 @@ internal sealed class FaultList
             Add(where, basis.IsStated ? "it has no moisture basis; leave the basis out." : "its moisture basis is missing: dry, 12mb, 14mb or another.");
         }
     }
+
+    // Where the scale of the blend is a reciprocal, zero cannot be.
+    public static double LeastOf(Property what) => what switch { Property.FallingNumber => 60, Property.ThousandKernelWeight => 1, _ => 0 };
 
     public static string NameOf(Property what) => Enum.IsDefined(what) && what != Property.None ? what.Words() : $"property {(int)what}";
 

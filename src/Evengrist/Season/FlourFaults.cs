@@ -102,7 +102,7 @@ internal static class FlourFaults
 
         faults.Basis(where, limit.What, limit.Basis);
         faults.Number($"{where}, price of a miss", limit.MissPrice, 0, above: true);
-        var from = limit.What == Property.FallingNumber ? 60 : 0;
+        var from = FaultList.LeastOf(limit.What);
         if (limit.Least is null && limit.Most is null)
         {
             faults.Add(where, "neither a least nor a most is given.");
@@ -122,7 +122,7 @@ internal static class FlourFaults
 
         if (good && limit.Least - limit.Relief.Sum(r => r.By) < from)
         {
-            faults.Add(where, $"its relief goes below {from}.");
+            faults.Add(where, $"its relief goes below {FaultList.Shown(from)}.");
         }
 
         foreach (var wheat in spec.AllWheats.Where(w => SeasonYield.Allows(flour, w) && !w.Quality.TryGet(limit.What, out _)))

@@ -39,7 +39,7 @@ internal static class LimitCheck
                         var short_ = below ? edge - value : value - edge;
                         var allowed = misses[key].Sum(m => m.Amount) + reliefs[key].Sum(r => r.Share * limit.Relief[r.Step].By);
                         // Relief of a falling number is a straight line on the scale of the blend, not of the seconds: it may give up to the whole of the steps it uses.
-                        var most = limit.What == Property.FallingNumber && reliefs[key].Any() ? misses[key].Sum(m => m.Amount) + limit.Relief.Sum(r => r.By) : allowed;
+                        var most = (limit.What is Property.FallingNumber or Property.ThousandKernelWeight) && reliefs[key].Any() ? misses[key].Sum(m => m.Amount) + limit.Relief.Sum(r => r.By) : allowed;
                         if (short_ > most + (2e-6 * Math.Max(1, Math.Abs(edge))))
                         {
                             yield return string.Create(CultureInfo.InvariantCulture, $"{flour.Code}, period {t}: {limit.What.Words()} {value:0.######} against {(below ? "at least" : "at most")} {edge:0.######}; {allowed:0.######} is stated as missed or relieved.");
@@ -50,7 +50,7 @@ internal static class LimitCheck
         }
     }
 
-    // By dry matter for shares of solids; 50 + 6000/mean of 6000/(FN − 50) for falling number; by mass for the rest.
+    // By dry matter for shares of solids; 50 + 6000/mean of 6000/(FN − 50) for falling number; by count for kernel weight; by mass for the rest.
     private static double Blended(PlanTally tally, string flour, int period, SeasonLimit limit)
     {
         var (sum, weight) = (0.0, 0.0);
@@ -65,11 +65,12 @@ internal static class LimitCheck
             }
             else
             {
-                (sum, weight) = (sum + (use.Tonnes * (limit.What == Property.FallingNumber ? 6000 / (value.Value - 50) : value.Value)), weight + use.Tonnes);
+                (sum, weight) = (sum + (use.Tonnes * (limit.What switch { Property.FallingNumber => 6000 / (value.Value - 50), Property.ThousandKernelWeight => 1 / value.Value, _ => value.Value })), weight + use.Tonnes);
             }
         }
 
         var mean = sum / weight;
-        return limit.What.NeedsBasis() ? mean * (100 - (double)limit.Basis.MoisturePercent) : limit.What == Property.FallingNumber ? 50 + (6000 / mean) : mean;
+        return limit.What.NeedsBasis() ? mean * (100 - (double)limit.Basis.MoisturePercent)
+            : limit.What switch { Property.FallingNumber => 50 + (6000 / mean), Property.ThousandKernelWeight => 1 / mean, _ => mean };
     }
 }
