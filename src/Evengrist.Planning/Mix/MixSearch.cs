@@ -3,8 +3,8 @@ using Evengrist.Planning.Solving;
 
 namespace Evengrist.Planning.Mix;
 
-/// <summary>Finds the shares of least cost: linear problems with tangents added where the last answer misses a chance limit, until it misses none.</summary>
-/// <remarks>Tangents are found first with gates that move freely, and kept when gates go in steps: every one of them holds there too.</remarks>
+/// <summary>Finds the shares of least cost: what is linear, with tangents added where the last answer misses a chance limit, until it misses none; then gates in steps.</summary>
+/// <remarks>Tangents are found first with gates that move freely, and kept when gates go in steps: every one of them holds there too. Large engines stand beside, for comparison.</remarks>
 internal sealed class MixSearch(MixSpec spec, MixSearchOptions options)
 {
     private const double Miss = 1e-9;
@@ -14,11 +14,15 @@ internal sealed class MixSearch(MixSpec spec, MixSearchOptions options)
     private const int MostRounds = 200;
     private readonly Cone[] cones = [.. Cones.Of(spec).Select(c => c.Cone)];
 
-    /// <summary>The best mix; with gates that move freely where <paramref name="gates"/> is false.</summary>
-    public Found Best(bool gates, CancellationToken stop = default) => Find(gates, [.. spec.Bins.Select(b => spec.ByYear ? b.YearCostPerTonne : b.CostPerTonne)], null, stop);
+    /// <summary>The best mix.</summary>
+    /// <param name="gates">Whether steps, number and least opening of gates are kept; gates move freely otherwise.</param>
+    /// <param name="known">Shares of a mix that keeps everything, to be beaten; null without one.</param>
+    /// <param name="stop">Stops it.</param>
+    public Found Best(bool gates, double[]? known = null, CancellationToken stop = default) =>
+        Find(gates, [.. spec.Bins.Select(b => spec.ByYear ? b.YearCostPerTonne : b.CostPerTonne)], null, stop, known);
 
     /// <summary>Whether any mix keeps everything.</summary>
-    public bool IsPossible(CancellationToken stop = default) => Find(true, new double[spec.Bins.Count], null, stop).IsThere;
+    public bool IsPossible(CancellationToken stop = default) => Find(true, Any(), null, stop).IsThere;
 
     /// <summary>The mix that misses least, each miss relative to the size of its end; ends whose cost is not a number are kept.</summary>
     public Found Nearest(double[] slack, CancellationToken stop = default) => Find(true, new double[spec.Bins.Count], slack, stop);
@@ -26,7 +30,42 @@ internal sealed class MixSearch(MixSpec spec, MixSearchOptions options)
     /// <summary>The ends, in order.</summary>
     public IReadOnlyList<Cone> Ends => cones;
 
-    private Found Find(bool gates, double[] costs, double[]? slack, CancellationToken stop)
+    // Costs that tell all bins apart, where only the limits matter: ties would keep the search going round.
+    private double[] Any() => [.. Enumerable.Range(0, spec.Bins.Count).Select(j => 1 + (j / 97.0))];
+
+    private Found Find(bool gates, double[] costs, double[]? slack, CancellationToken stop, double[]? known = null)
+    {
+        return options.Engine is null ? FindHere(gates, costs, slack, known, stop) : FindBy(gates, costs, slack, stop);
+    }
+
+    private Found FindHere(bool gates, double[] costs, double[]? slack, double[]? known, CancellationToken stop)
+    {
+        if (stop.IsCancellationRequested)
+        {
+            return Found.None(ExitReason.Cancelled);
+        }
+
+        var frame = new GateFrame(spec, cones, costs, slack, gates);
+        var (exit, values) = frame.IsCrossed ? (ExitReason.Infeasible, []) : Tightening.Of(frame);
+        if (exit != ExitReason.Optimal || !frame.HasGates)
+        {
+            return values.Length == 0 ? Found.None(exit) : new Found(exit, frame.SharesOf(values), frame.Tableau.Cost, 0);
+        }
+
+        // The search starts from a tableau without the tangents that only led there.
+        var lean = new GateFrame(spec, cones, costs, slack, gates);
+        lean.AddTight(frame, frame.SharesOf(values));
+        var search = new GateSearch(lean, options, stop);
+        if (known is not null)
+        {
+            search.Begin(known);
+        }
+
+        var best = search.Find();
+        return best.Values.Length == 0 ? Found.None(best.Exit) : new Found(best.Exit, lean.SharesOf(best.Values), best.Cost, best.Gap);
+    }
+
+    private Found FindBy(bool gates, double[] costs, double[]? slack, CancellationToken stop)
     {
         var free = new MixProblem(spec, cones, gates: false);
         if (free.IsCrossed)

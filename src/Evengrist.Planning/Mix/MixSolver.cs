@@ -34,8 +34,8 @@ public static class MixSolver
         }
 
         var search = new MixSearch(spec, options);
-        var free = search.Best(gates: false, stop);
-        var best = free.IsThere ? search.Best(gates: true, stop) : free;
+        var free = search.Best(gates: false, stop: stop);
+        var best = free.IsThere ? search.Best(gates: true, stop: stop) : free;
         if (!best.IsThere)
         {
             return best.Exit == ExitReason.Infeasible && new ClashFinder(spec, options, stop).Find(refused) is { } clash
@@ -47,24 +47,13 @@ public static class MixSolver
             : Report(spec, options, free, best, refused, remarks, stop);
     }
 
-    /// <summary>Solves something small once, so that the native library is loaded before anybody waits for it.</summary>
-    public static void Warm() => Solve(new MixSpec
-    {
-        Bins = [Small("1", 10, 200), Small("2", 14, 250)],
-        Limits = [new MixLimit(Property.Protein) { Least = 12, Basis = Basis.Dry, Confidence = 0.9 }],
-        Gates = new GateRules { StepPercent = 1, MostGates = 1 },
-    });
-
-    private static MixBin Small(string code, double protein, double cost) =>
-        new(code, "", cost) { Values = new Dictionary<Property, MixValue> { [Property.Protein] = new(protein, Basis.Dry, 0.1) } };
-
     private static MixSolved Report(
         MixSpec spec, MixSearchOptions options, Found free, Found best, IReadOnlyList<LeftOut> refused, IReadOnlyList<string> remarks, CancellationToken stop)
     {
         (MixBin Bin, double Share)[] parts = [.. spec.Bins.Zip(best.Shares)], freely = [.. spec.Bins.Zip(free.Shares)];
         var wheat = Wheat(spec, parts);
         var sure = spec.Limits.Any(l => l.Confidence > 0.5);
-        var unsure = sure ? new MixSearch(spec with { Limits = [.. spec.Limits.Select(l => l with { Confidence = null })] }, options).Best(gates: true, stop) : null;
+        var unsure = sure ? new MixSearch(spec with { Limits = [.. spec.Limits.Select(l => l with { Confidence = null })] }, options).Best(gates: true, best.Shares, stop) : null;
         var gates = spec.StepShare is not null || spec.Gates.MostGates < spec.Bins.Count || spec.LeastOpen > 0;
         return new MixSolved(GatesOf(spec, parts), MixCost.Of(parts))
         {

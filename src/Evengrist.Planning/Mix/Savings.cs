@@ -1,11 +1,14 @@
 using System.Globalization;
 using Evengrist.Mix;
+using Evengrist.Planning.Solving;
 
 namespace Evengrist.Planning.Mix;
 
 /// <summary>What relaxing each binding demand by a step would save: the whole question is solved again with that one moved.</summary>
 internal sealed class Savings(MixSpec spec, MixSearchOptions options, CancellationToken stop)
 {
+    // Several are asked at once while a person waits.
+    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(60);
     private const double Worth = 1e-6;
 
     /// <summary>The most saved first; what saves nothing is left out.</summary>
@@ -44,10 +47,11 @@ internal sealed class Savings(MixSpec spec, MixSearchOptions options, Cancellati
 
     private void Add(List<Saving> savings, Found best, MixSpec asked, string what, string to, LimitEnd? end)
     {
-        var found = new MixSearch(asked, options).Best(gates: true, stop);
+        var quick = options with { Longest = options.Longest < Longest ? options.Longest : Longest };
+        var found = new MixSearch(asked, quick).Best(gates: true, best.Shares, stop);
         if (found.IsThere && best.Cost - found.Cost > Worth)
         {
-            savings.Add(new Saving(what, to, best.Cost - found.Cost, end));
+            savings.Add(new Saving(what, to, best.Cost - found.Cost, found.Exit is ExitReason.Optimal or ExitReason.GapReached, end));
         }
     }
 }

@@ -2,7 +2,6 @@ using Evengrist.Intake.Deciding;
 using Evengrist.Intake.Grading;
 using Evengrist.Ledger;
 using Evengrist.Mix;
-using Evengrist.Planning.Mix;
 
 namespace Evengrist.Planning.Tests.Mix;
 
@@ -147,7 +146,4 @@ public sealed class DailyMixTests
             [(Mixes.Bin("A", 0, (Property.Protein, 13, 0)) with { MoisturePercent = 10 }, 0.5), (Mixes.Bin("B", 0, (Property.Protein, 11, 0)) with { MoisturePercent = 15 }, 0.5)], Property.Protein, Evengrist.Quantities.Basis.At12)!;
         Assert.Equal(((0.90 * 13) + (0.85 * 11)) / 1.75, mixed.Value, 12);
     }
-
-    [Fact]
-    public void Warm_Library_SolvesWithoutFault() => MixSolver.Warm();
 }

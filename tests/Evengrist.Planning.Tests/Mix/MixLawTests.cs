@@ -2,6 +2,7 @@ using CsCheck;
 using Evengrist.Ledger;
 using Evengrist.Mix;
 using Evengrist.Planning.Mix;
+using Evengrist.Planning.Solving;
 using Evengrist.Quantities;
 
 namespace Evengrist.Planning.Tests.Mix;
@@ -47,7 +48,7 @@ public sealed class MixLawTests
             Gates = new GateRules { StepPercent = step },
         };
 
-    private static double Cost(MixSpec spec) => MixSolver.Solve(spec) switch { MixSolved solved => solved.Cost.Today, MixClash => double.PositiveInfinity, var other => throw new InvalidOperationException(other.ToString()) };
+    private static double Cost(MixSpec spec) => MixSolver.Solve(spec, new MixSearchOptions { RelativeGap = 1e-9 }) switch { MixSolved solved => solved.Cost.Today, MixClash => double.PositiveInfinity, var other => throw new InvalidOperationException(other.ToString()) };
 
     [Fact]
     public void Solve_BinsInAnotherOrder_CostsTheSame() => Any(2, 6).Sample(spec =>
@@ -113,6 +114,17 @@ public sealed class MixLawTests
             Assert.True(found <= spec.Bins.Zip(shares, (b, s) => b.CostPerTonne * s).Sum() + 1e-3); // the check lets a millionth pass
         }
     }, iter: 30);
+
+    /// <summary>The search of this room beside branch and bound of a large engine (SCIP), on the same question.</summary>
+    [Fact]
+    public void Solve_InStepsWithFewGates_CostsWhatALargeEngineFinds() => Gen.Select(Any(5, 9, step: 2), Gen.Int[2, 5], Gen.Double[0, 0.15]).Sample((any, most, least) =>
+    {
+        var spec = any with { Gates = any.Gates with { MostGates = most, LeastOpenShare = least } };
+        var here = new MixSearch(spec, new MixSearchOptions { RelativeGap = 1e-9 }).Best(gates: true);
+        var there = new MixSearch(spec, new MixSearchOptions { RelativeGap = 1e-9, Engine = LinearEngine.Scip }).Best(gates: true);
+        Assert.Equal(there.IsThere, here.IsThere);
+        Assert.True(!here.IsThere || Math.Abs(here.Cost - there.Cost) < 1e-4, $"here {here.Cost}, there {there.Cost}");
+    }, iter: 15);
 
     private static IEnumerable<double[]> All(int bins, int steps) => Parts(bins, steps).Select(p => p.Select(n => (double)n / steps).ToArray());
 
