@@ -22,6 +22,7 @@ internal static class BinVerbs
             table.Add("ullage at the wall, m", N(answer.UllageAtWallM, 2));
             table.Add("volume, m³", N(answer.VolumeM3, 1));
             table.Add("loose density, kg/m³", $"{N(answer.LooseDensityKgPerM3, 1)} ({answer.DensityFrom})");
+            table.Add("surface", answer.ReposeFrom);
             table.Add("pack factor", $"{N(answer.PackFactor, 3)} ({answer.PackFactorFrom})");
             table.Add("stock, t", N(answer.Tonnes, 1) + (answer.StandardUncertaintyTonnes is { } u ? $" ± {N(2 * u, 1)}" : ""));
             foreach (var part in answer.Parts)

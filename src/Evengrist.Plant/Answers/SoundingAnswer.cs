@@ -6,7 +6,7 @@ namespace Evengrist.Plant.Answers;
 /// <summary>A posed sounding in plain values; uncertainties are one standard uncertainty.</summary>
 public sealed record SoundingAnswer(
     double UllageAtWallM, double LevelAtWallM, double VolumeM3, double Tonnes, double? StandardUncertaintyTonnes, IReadOnlyList<PartAnswer> Parts,
-    double LooseDensityKgPerM3, string DensityFrom, double PackFactor, string PackFactorFrom, bool PackFactorIsCalibrated, StockCheckAnswer? AgainstTheLedger)
+    double LooseDensityKgPerM3, string DensityFrom, string ReposeFrom, double PackFactor, string PackFactorFrom, bool PackFactorIsCalibrated, StockCheckAnswer? AgainstTheLedger)
 {
     /// <summary>Answers a case.</summary>
     public static Reply<SoundingAnswer> To(SoundingCase posed)
@@ -44,7 +44,7 @@ public sealed record SoundingAnswer(
     }
 
     private static SoundingAnswer Of(SoundingCase posed, double level, double volume, double tonnes) => new(
-        posed.Shape.WallMetres - level, level, volume, tonnes, null, [], posed.Density.KilogramsPerCubicMetre, posed.Density.Words,
+        posed.Shape.WallMetres - level, level, volume, tonnes, null, [], posed.Density.KilogramsPerCubicMetre, posed.Density.Words, posed.Shape.ReposeWords(posed.Surface),
         posed.Pack.Value, posed.Pack.Words, posed.Pack.IsCalibrated, null);
 }
 

@@ -9,6 +9,8 @@ namespace Evengrist.Bins.Shape;
 /// </remarks>
 public sealed record BinShape
 {
+    private const double UsualHeap = 25, UsualDrawn = 27;
+
     /// <summary>Inner diameter of a round bin, m, 0.5 to 60; null for a rectangular one.</summary>
     public double? DiameterMetres { get; init; }
 
@@ -28,10 +30,10 @@ public sealed record BinShape
     public double? OutletMetres { get; init; }
 
     /// <summary>Angle of repose of a heap, degrees, 0 to 45.</summary>
-    public double HeapDegrees { get; init; } = 25;
+    public double HeapDegrees { get; init; } = UsualHeap;
 
     /// <summary>Angle of repose of a drawn-down cone, degrees, 0 to 45.</summary>
-    public double DrawnDegrees { get; init; } = 27;
+    public double DrawnDegrees { get; init; } = UsualDrawn;
 
     /// <summary>One standard uncertainty of either angle, degrees; 3 [design].</summary>
     public double ReposeUncertaintyDegrees { get; init; } = 3;
@@ -54,6 +56,16 @@ public sealed record BinShape
     /// <summary>Depth of the hopper, m; 0 for a flat floor.</summary>
     [JsonIgnore]
     public double HopperMetres => HopperSlope * OutletDistance;
+
+    /// <summary>The angle at which the top is taken to lie, with its ± (k = 2) and where it comes from; that it is level, where it is.</summary>
+    /// <param name="surface">How the top lay.</param>
+    public string ReposeWords(Surface surface) => surface == Surface.Level ? "level: no angle of repose" : FormattableString.Invariant(
+        $"angle of repose {(surface == Surface.Heaped ? HeapDegrees : DrawnDegrees):0.#}° ± {2 * ReposeUncertaintyDegrees:0.#}°, {(surface, HeapDegrees, DrawnDegrees) switch
+        {
+            (Surface.Heaped, UsualHeap, _) => "from a weak source (a forum)",
+            (Surface.DrawnDown, _, UsualDrawn) => "from memory",
+            _ => "as kept for the bin",
+        }}");
 
     /// <summary>What is wrong with the measures, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults() => [.. Check()];

@@ -72,8 +72,8 @@ public static class SoundingModel
             "Volume × loose density × pack factor. ± is k = 2, of " + string.Join(", ", parts.Select(p => FormattableString.Invariant($"{p.What} {2 * p.Tonnes:0.0} t"))) + ", taken as independent.",
             [
                 Quantities.Figure.Seen("Ullage", Math.Round((decimal)sounding.UllageMetres, 3), "m") with { StandardUncertainty = (decimal)sounding.StandardUncertaintyMetres },
-                Part("Level at the wall", level, "m", 2, "Height of the wall less the ullage" + (sounding.From == SoundedFrom.Centre ? ", carried from the middle to the wall by the angle of repose." : "."), null),
-                Part("Volume", volume, "m³", 1, $"Rings at each distance from the wall × height of grain there; surface {sounding.Surface.Words()}, {(shape.IsRound ? "round" : "rectangular")} bin."),
+                Part("Level at the wall", level, "m", 2, "Height of the wall less the ullage" + (sounding.From == SoundedFrom.Centre ? $", carried from the middle to the wall; {shape.ReposeWords(sounding.Surface)}." : "."), null),
+                Part("Volume", volume, "m³", 1, $"Rings at each distance from the wall × height of grain there; surface {sounding.Surface.Words()}, {shape.ReposeWords(sounding.Surface)}; {(shape.IsRound ? "round" : "rectangular")} bin."),
                 Part("Loose density", density.KilogramsPerCubicMetre, "kg/m³", 1, density.Words, density.StandardUncertainty),
                 Part("Pack factor", pack.Value, "", 3, pack.Words, pack.StandardUncertainty),
             ],

@@ -125,6 +125,16 @@ public sealed class BinVolumeTests
     }
 
     [Fact]
+    public void ReposeWords_OfEachSurface_SayWhereTheAngleComesFrom()
+    {
+        var bin = new BinShape { DiameterMetres = 10, WallMetres = 20 };
+        Assert.Equal("angle of repose 25° ± 6°, from a weak source (a forum)", bin.ReposeWords(Surface.Heaped));
+        Assert.Equal("angle of repose 27° ± 6°, from memory", bin.ReposeWords(Surface.DrawnDown));
+        Assert.Equal("angle of repose 23.5° ± 6°, as kept for the bin", (bin with { DrawnDegrees = 23.5 }).ReposeWords(Surface.DrawnDown));
+        Assert.Contains("no angle", bin.ReposeWords(Surface.Level), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void LevelOf_MoreThanItHolds_IsRefused()
     {
         var shape = new BinShape { DiameterMetres = 10, WallMetres = 10 };
