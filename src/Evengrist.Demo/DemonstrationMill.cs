@@ -52,6 +52,7 @@ public static class DemonstrationMill
         }
 
         SamplingDesk.KeepPapers(mill);
+        SeasonBooks.KeepPapers(mill);
         HouseRulesShelf.Keep(mill, HousePolicy.Rules, "Ines Calloway");
         TradeBooks.Keep(mill);
         HouseBins.Keep(mill, new BinPlan());

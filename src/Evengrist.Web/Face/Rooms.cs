@@ -24,6 +24,7 @@ public static class Rooms
         new("Laboratory", "/laboratory", true),
         new("Packing", "/packing", true),
         new("Tracing", "/tracing", true),
+        new("Season", "/season", false),
         new("Ledger", "/ledger", false),
     ];
 

@@ -14,6 +14,11 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/bins?outflow=core", 1920, true)]
     [InlineData("/bins/B14", 390, true)]
     [InlineData("/ledger?text=telephone", 390, false)]
+    [InlineData("/season", 1280, false)]
+    [InlineData("/season", 390, true)]
+    [InlineData("/season/buying", 390, false)]
+    [InlineData("/season/terms", 390, true)]
+    [InlineData("/season/paper?demand:HG=430", 1280, true)]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path, int width, bool dark)
     {
         var page = await chromium.VisitorAsync(await site.AddressAsync(), width, dark);

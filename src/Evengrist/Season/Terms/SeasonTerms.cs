@@ -1,0 +1,78 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using Evengrist.Intake;
+using NodaTime;
+
+namespace Evengrist.Season.Terms;
+
+/// <summary>What a mill plans its crop year by, apart from what the ledger says lies there: demand, limits, prices, offers, what is to come. A paper, versioned.</summary>
+/// <remarks>Everything goes by dates, so that one version serves for every day of the year: <see cref="SpecFromTerms"/> cuts it into periods. Page: docs/model/season.md.</remarks>
+public sealed record SeasonTerms
+{
+    /// <summary>Kind of the paper.</summary>
+    public const string Kind = "season-terms";
+
+    /// <summary>Code of the paper: a mill has one.</summary>
+    public const string Code = "SITE";
+
+    /// <summary>Last day of the crop year.</summary>
+    public required LocalDate End { get; init; }
+
+    /// <summary>Currency of every price, three letters.</summary>
+    public required string Currency { get; init; }
+
+    /// <summary>What it costs to keep a t for a week, 0 or more.</summary>
+    public double StoragePerTonneWeek { get; init; }
+
+    /// <summary>The mill units.</summary>
+    public required IReadOnlyList<UnitTerms> Units { get; init; }
+
+    /// <summary>The flours.</summary>
+    public required IReadOnlyList<FlourTerms> Flours { get; init; }
+
+    /// <summary>Wheats that can be bought.</summary>
+    public IReadOnlyList<OfferTerms> Offers { get; init; } = [];
+
+    /// <summary>Wheat that is expected.</summary>
+    public IReadOnlyList<ArrivalTerms> Arrivals { get; init; } = [];
+
+    /// <summary>What is to be left at the end.</summary>
+    public IReadOnlyList<CarryOut> CarryOut { get; init; } = [];
+
+    /// <summary>What wheat left at the end is worth, by class; a class that is missing is worth nothing.</summary>
+    public IReadOnlyList<EndWorth> EndWorths { get; init; } = [];
+
+    /// <summary>What classes are taken to be where nothing was read.</summary>
+    public IReadOnlyList<UsualTerms> Usual { get; init; } = [];
+
+    /// <summary>Corrections of extraction by bin: −1.5 points for thin kernels.</summary>
+    public IReadOnlyDictionary<string, double> ExtractionPoints { get; init; } = new Dictionary<string, double>();
+
+    /// <summary>Where the figures come from; shown beside them.</summary>
+    public string Source { get; init; } = "";
+
+    /// <summary>What cannot be, each a sentence; empty where all can.</summary>
+    public IReadOnlyList<string> Faults() => TermsFaults.Of(this);
+
+    /// <summary>The terms as JSON.</summary>
+    public string ToJson() => JsonSerializer.Serialize(this, TermsJson.Options);
+
+    /// <summary>Reads terms and checks them.</summary>
+    public static bool TryRead(string json, [NotNullWhen(true)] out SeasonTerms? terms, out IReadOnlyList<string> faults)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        terms = null;
+        try
+        {
+            var read = JsonSerializer.Deserialize<SeasonTerms>(json, TermsJson.Options);
+            faults = read?.Faults() ?? ["The terms are an object; read null."];
+            terms = faults.Count == 0 ? read : null;
+        }
+        catch (JsonException fault)
+        {
+            faults = [fault.Message];
+        }
+
+        return terms is not null;
+    }
+}

@@ -1,0 +1,76 @@
+using System.Globalization;
+using NodaTime;
+
+namespace Evengrist.Season.Terms;
+
+/// <summary>Cuts terms into the periods of a plan.</summary>
+public static class SpecFromTerms
+{
+    /// <summary>What a plan is made from: the terms from a day on, and what lies there on that day.</summary>
+    /// <param name="terms">The terms.</param>
+    /// <param name="start">The first day planned.</param>
+    /// <param name="stocks">What lies in the bins.</param>
+    /// <param name="homes">The bins.</param>
+    /// <param name="flour">Flour in store, t by code; null for none.</param>
+    /// <exception cref="ArgumentException">The crop year is over on that day.</exception>
+    public static SeasonSpec Of(SeasonTerms terms, LocalDate start, IReadOnlyList<SeasonWheat> stocks, IReadOnlyList<SeasonHome> homes, IReadOnlyDictionary<string, double>? flour = null)
+    {
+        ArgumentNullException.ThrowIfNull(terms);
+        ArgumentNullException.ThrowIfNull(stocks);
+        if (start > terms.End)
+        {
+            throw new ArgumentException($"The crop year of the terms ended on {terms.End:uuuu-MM-dd}: enter terms for the next one.", nameof(start));
+        }
+
+        var periods = SeasonCalendar.DaysThenWeeks(start, terms.End);
+        var worth = terms.EndWorths.ToLookup(w => w.WheatClass, w => w.PerTonne);
+        SeasonWheat Valued(SeasonWheat wheat) => wheat with { EndValuePerTonne = worth[wheat.WheatClass].FirstOrDefault(), ExtractionPoints = terms.ExtractionPoints.GetValueOrDefault(wheat.Home) };
+        return new SeasonSpec(
+            periods,
+            [.. terms.Units.Select(u => new MillUnit(u.Code, u.TonnesPerHour, [.. periods.Select(u.HoursIn)], u.LeastCampaignHours))],
+            [.. stocks.Select(s => Valued(UsualTerms.Fill(s, terms.Usual))), .. terms.Arrivals.Where(a => a.Last >= start).Select(a => Valued(Coming(a, periods)))],
+            [.. terms.Flours.Select(f => Wanted(f, periods, flour?.GetValueOrDefault(f.Code) ?? 0))],
+            terms.Currency)
+        {
+            Homes = homes,
+            Offers = [.. terms.Offers.Where(o => o.Last >= start && o.First <= terms.End).SelectMany(o => Offered(o, periods, Valued))],
+            CarryOut = terms.CarryOut,
+            StoragePerTonneWeek = terms.StoragePerTonneWeek,
+        };
+    }
+
+    private static SeasonFlour Wanted(FlourTerms flour, IReadOnlyList<SeasonPeriod> periods, double inStore) =>
+        new(flour.Code, flour.Unit, [.. periods.Select(flour.DemandIn)], flour.Yield, flour.UnmetPricePerTonne)
+        {
+            Limits = [.. flour.Limits.Select(l => l.ToLimit())],
+            Classes = flour.Classes,
+            LeastShare = flour.LeastShare,
+            MostGates = flour.MostGates,
+            OpeningTonnes = inStore,
+            StockMost = Math.Max(flour.StockMost, inStore),
+            ByProductPerTonne = flour.ByProductPerTonne,
+        };
+
+    private static SeasonWheat Coming(ArrivalTerms arrival, IReadOnlyList<SeasonPeriod> periods)
+    {
+        var days = Period.DaysBetween(arrival.First, arrival.Last) + 1.0;
+        var deliveries = periods.Select((p, t) => (Period: t, Share: Overlap(p, arrival.First, arrival.Last) / days)).Where(d => d.Share > 0)
+            .Select(d => new SeasonDelivery(d.Period, arrival.Tonnes * d.Share, arrival.TonnesSpread * d.Share) { District = arrival.District });
+        return new SeasonWheat(arrival.Code, arrival.WheatClass, 0, arrival.MoisturePercent, QualityTerms.Of(arrival.Quality)) { Deliveries = [.. deliveries] };
+    }
+
+    // The price curve of a plan is one for all periods, so that the days of the first weeks and the weeks after them are two offers of the same wheat.
+    private static IEnumerable<SeasonOffer> Offered(OfferTerms offer, IReadOnlyList<SeasonPeriod> periods, Func<SeasonWheat, SeasonWheat> valued)
+    {
+        var open = periods.Select((p, t) => (p.Days, Period: t)).Where(p => Overlap(periods[p.Period], offer.First, offer.Last) > 0).ToArray();
+        foreach (var (n, run) in open.GroupBy(p => p.Days == 1).Select((g, n) => (n, g.ToArray())))
+        {
+            var code = n == 0 ? offer.Code : $"{offer.Code} from {periods[run[0].Period].Start.ToString("d MMM", CultureInfo.InvariantCulture)}";
+            var wheat = valued(new SeasonWheat(code, offer.WheatClass, 0, offer.MoisturePercent, QualityTerms.Of(offer.Quality)));
+            yield return new SeasonOffer(wheat, [.. offer.Tiers.Select(t => new OfferTier(t.TonnesPerWeek * run[0].Days / 7, t.PricePerTonne))], run[0].Period, run[^1].Period, offer.TotalTonnes * run.Sum(r => r.Days) / open.Sum(o => o.Days));
+        }
+    }
+
+    private static int Overlap(SeasonPeriod period, LocalDate first, LocalDate last) =>
+        Math.Max(0, Period.DaysBetween(LocalDate.Max(period.Start, first), LocalDate.Min(period.End, last.PlusDays(1))));
+}
