@@ -31,11 +31,36 @@ public sealed record EnterState(string Key, string Bin, HappeningKind Kind, Inst
     };
 
     /// <summary>Records it.</summary>
-    /// <exception cref="LedgerRefusal">A rule is broken, or a clearance lacks the person or the licence; nothing was recorded.</exception>
+    /// <exception cref="LedgerRefusal">A rule is broken, an end is entered where nothing has begun, or a clearance lacks the person or the licence; nothing was recorded.</exception>
     public Receipt In(Mill mill, string by, Instant? recorded = null)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return mill.Record([.. Drafts()], by, Source, recorded);
+        return mill.Record(
+            view =>
+            {
+                DemandBeginning(view.Book);
+                return [.. Drafts()];
+            },
+            by, Source, recorded);
+    }
+
+    // An end without a beginning is most likely meant for another bin, which would go on standing barred unnoticed. The same end sent twice is no fault.
+    private void DemandBeginning(Book book)
+    {
+        var place = book.Named(Bin);
+        var bars = book.BarsOn(place.Id, At);
+        var (bar, stands, isNothing) = Kind switch
+        {
+            HappeningKind.Released => (bars.Held, "on hold", "nothing to release"),
+            HappeningKind.GasCleared => (bars.UnderGas, "under gas", "nothing to clear"),
+            HappeningKind.PersonOut => (bars.PersonInside, "entered by anybody", "nobody to come out"),
+            HappeningKind.Reopened => (bars.Shut, "shut", "nothing to reopen"),
+            _ => (null, "", ""),
+        };
+        if (stands.Length > 0 && bar is null && !book.HappeningsOn(place.Id).Any(h => h.Kind == Kind && h.At == At))
+        {
+            throw new LedgerRefusal(LedgerRule.Malformed, $"{place.Code} is not {stands} at that moment: there is {isNothing}. Is it the right bin, and the right time?") { Place = Bin, At = At };
+        }
     }
 
     private IEnumerable<Draft> Drafts()

@@ -37,11 +37,16 @@ public sealed class EnterStateTests
         using var site = new TestSite(store);
         using var mill = Open(site);
         string Refused(EnterState entry) => Assert.Throws<LedgerRefusal>(() => entry.In(mill, "Ada")).Message;
-        Assert.Contains("licence number", Refused(new("a", "B1", HappeningKind.GasCleared, Hour(1), "") { Clearance = Cleared with { Licence = " " } }), StringComparison.Ordinal);
+        Assert.Contains("not under gas at that moment: there is nothing to clear", Refused(new("z", "B1", HappeningKind.GasCleared, Hour(1), "") { Clearance = Cleared }), StringComparison.Ordinal);
+        Assert.Contains("not on hold", Refused(new("y", "B1", HappeningKind.Released, Hour(1), "sound")), StringComparison.Ordinal);
+        new EnterState("g", "B1", HappeningKind.UnderGas, Hour(1), "placards up").In(mill, "Ada");
+        Assert.Contains("licence number", Refused(new("a", "B1", HappeningKind.GasCleared, Hour(2), "") { Clearance = Cleared with { Licence = " " } }), StringComparison.Ordinal);
         Assert.Contains("licensed person", Refused(new("b", "B1", HappeningKind.UnderGas, Hour(1), "gas") { Until = Hour(5) }), StringComparison.Ordinal);
         Assert.Contains("ends before it begins", Refused(new("c", "B1", HappeningKind.PersonInside, Hour(5), "sweeping") { Until = Hour(4) }), StringComparison.Ordinal);
         Assert.Contains("have an end", Refused(new("d", "B1", HappeningKind.Note, Hour(5), "note") { Until = Hour(6) }), StringComparison.Ordinal);
-        Assert.Contains("in words", Refused(new("e", "B1", HappeningKind.PersonInside, Hour(5), "")), StringComparison.Ordinal);
+        Assert.Contains("in words", Refused(new("e", "B1", HappeningKind.Shut, Hour(5), "")), StringComparison.Ordinal);
+        var end = new EnterState("f", "B1", HappeningKind.GasCleared, Hour(6), "") { Clearance = Cleared };
+        Assert.Equal((1, 1), (end.In(mill, "Ada").Added, end.In(mill, "Ada").AlreadyKnown));
         Assert.False(mill.Ask(v => v.Book.BarsOn(v.Book.Named("B1").Id, Hour(99))).IsAny);
     }
 
