@@ -18,10 +18,24 @@ public sealed class OpenSeason : IDisposable
     /// <summary>The problem as it was last solved.</summary>
     internal SeasonModel? Model => model;
 
+    /// <summary>The answer behind the last outcome.</summary>
+    internal LinearAnswer? LastAnswer { get; private set; }
+
+    /// <summary>The last outcome; null before the first.</summary>
+    public SeasonOutcome? Last { get; private set; }
+
     /// <summary>The linear plan of a season: the least any plan can cost, with what everything scarce is worth. Most gates, least shares and campaigns are not kept.</summary>
     public SeasonOutcome Solve(SeasonSpec spec, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(spec);
+        return Last = Outcome(spec, stop);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => solver?.Dispose();
+
+    private SeasonOutcome Outcome(SeasonSpec spec, CancellationToken stop)
+    {
         if (spec.Faults() is { Count: > 0 } faults)
         {
             return new SeasonBadInput(faults);
@@ -29,6 +43,7 @@ public sealed class OpenSeason : IDisposable
 
         var began = Stopwatch.GetTimestamp();
         var (answer, off) = Answer(spec, stop);
+        LastAnswer = answer;
         if (answer.Exit == ExitReason.Infeasible)
         {
             return SeasonClash.Find(model!);
@@ -39,9 +54,6 @@ public sealed class OpenSeason : IDisposable
             Took = Stopwatch.GetElapsedTime(began), LayerDifference = off, Duals = SeasonDualsReading.Of(model!, answer),
         });
     }
-
-    /// <inheritdoc/>
-    public void Dispose() => solver?.Dispose();
 
     /// <summary>Solves; with layers, solves again with the quality that the last answer draws, until that settles or the passes are used up.</summary>
     internal (LinearAnswer Answer, double LayerDifference) Answer(SeasonSpec spec, CancellationToken stop)

@@ -18,6 +18,12 @@ internal sealed class SeasonModel
         HomeRow = Filled(spec.Homes.Count, t);
         Buy = [.. spec.Offers.Select(o => Filled(o.Tiers.Count, t))];
         Total = [.. spec.Offers.Select(_ => -1)];
+        Chosen = [.. spec.Choices.Where(c => c.Least > 0).Select(c => c switch
+        {
+            UseChoice use => (use.Wheat, use.Flour, use.Period),
+            ShareChoice share => (share.Wheat, share.Flour, share.Period),
+            _ => (Wheat: "", Flour: "", Period: -1),
+        }).Where(c => c.Period >= 0).Select(c => (Array.FindIndex(Wheats, w => w.Code == c.Wheat), spec.Flours.TakeWhile(x => x.Code != c.Flour).Count(), c.Period))];
         CarryOutRow = [.. spec.CarryOut.Select(_ => -1)];
     }
 
@@ -59,6 +65,9 @@ internal sealed class SeasonModel
 
     /// <summary>Demands that cannot be bought off, with the columns by which each would yield; filled only where a clash is looked for.</summary>
     public List<HardDemand> Hard { get; } = [];
+
+    /// <summary>Wheat, flour and period where a person has said how much at the least.</summary>
+    public HashSet<(int Wheat, int Flour, int Period)> Chosen { get; }
 
     public int UnitOf(int flour)
     {

@@ -89,6 +89,7 @@ public static class EvengristApp
         app.MapSamplingApi();
         app.MapPayingApi();
         app.MapTracingApi();
+        app.MapSeason();
         app.MapTraceFiles();
         app.MapTicketFiles();
         app.MapPayingFiles();

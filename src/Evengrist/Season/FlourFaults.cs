@@ -43,7 +43,7 @@ internal static class FlourFaults
                 faults.Add($"{where}, least in store", $"it is {FaultList.Shown(flour.StockLeast)} t, above the most, {FaultList.Shown(flour.StockMost)} t.");
             }
 
-            if (flour.OpeningTonnes - flour.StockMost > (flour.Demand.Count > 0 ? flour.Demand[0] : 0))
+            if (flour.OpeningTonnes > 0 && flour.OpeningTonnes - flour.StockMost > (flour.Demand.Count > 0 ? flour.Demand[0] : 0))
             {
                 faults.Add($"{where}, opening", $"it is {FaultList.Shown(flour.OpeningTonnes)} t; that is more than can lie there and be sold in the first period.");
             }

@@ -1,8 +1,14 @@
+using System.Text.Json.Serialization;
+
 namespace Evengrist.Season;
 
 /// <summary>Something a person has decided, which a plan then keeps.</summary>
 /// <param name="Least">At least so much.</param>
 /// <param name="Most">At most so much; the same as the least for a choice that is fixed, +∞ for no limit.</param>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(UseChoice), "use")]
+[JsonDerivedType(typeof(BuyChoice), "buy")]
+[JsonDerivedType(typeof(ShareChoice), "share")]
 public abstract record SeasonChoice(double Least, double Most);
 
 /// <summary>How much of a wheat goes into a flour in a period, t.</summary>

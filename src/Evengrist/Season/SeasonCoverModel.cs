@@ -9,7 +9,7 @@ public static class SeasonCoverModel
     /// <summary>Weeks of cover, starve date and limiting property of every flour.</summary>
     /// <remarks>
     /// A flour starves in the first period in which it is not made in full or misses a limit. Inside that period the day is interpolated: the share that is
-    /// made, less the part that misses, which is its amount over the most by which the same limit is missed from then on.
+    /// made, times the part of the mix that keeps the limit by itself: all wheat on its good side with as much of the rest, the least off first, as that carries.
     /// </remarks>
     public static IReadOnlyList<SeasonCover> Of(SeasonPlan plan)
     {
@@ -51,7 +51,24 @@ public static class SeasonCoverModel
             return made;
         }
 
-        var most = plan.Misses.Where(m => m.Flour == worst.Flour && m.Period >= worst.Period && m.What == worst.What && m.IsBelow == worst.IsBelow).Max(m => m.Amount);
-        return Math.Max(0, made * (1 - (worst.Amount / most)));
+        return made * plan.Misses.Where(m => m.Flour == flour.Code && m.Period == row.Period).Min(m => OnSpec(plan, flour, m));
+    }
+
+    // The largest part of what is drawn that keeps the limit by itself: all that lies on its good side, and of the rest what is least off, as far as that reaches.
+    private static double OnSpec(SeasonPlan plan, SeasonFlour flour, PlannedMiss miss)
+    {
+        var side = LimitSide.Of(flour).First(s => s.Limit.What == miss.What && s.IsLeast == miss.IsBelow);
+        var qualities = plan.Qualities.Where(q => q.Period == miss.Period).ToDictionary(q => q.Wheat);
+        var wheats = plan.Spec.AllWheats.ToDictionary(w => w.Code);
+        var drawn = plan.Uses.Where(u => u.Flour == flour.Code && u.Period == miss.Period)
+            .Select(u => (u.Tonnes, Off: qualities.TryGetValue(u.Wheat, out var own) ? side.Off(own.MoisturePercent, own.Quality) : side.Off(wheats[u.Wheat].MoisturePercent, wheats[u.Wheat].Quality))).ToArray();
+        var (kept, spare) = (drawn.Where(d => d.Off >= 0).Sum(d => d.Tonnes), drawn.Where(d => d.Off >= 0).Sum(d => d.Tonnes * d.Off));
+        foreach (var (tonnes, off) in drawn.Where(d => d.Off < 0).OrderByDescending(d => d.Off))
+        {
+            var taken = Math.Min(tonnes, spare / -off);
+            (kept, spare) = (kept + taken, spare + (taken * off));
+        }
+
+        return kept / drawn.Sum(d => d.Tonnes);
     }
 }

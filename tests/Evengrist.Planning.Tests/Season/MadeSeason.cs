@@ -20,6 +20,7 @@ internal static class MadeSeason
         for (var f = 0; f < flours; f++)
         {
             var (aim, yield, weekly) = (Between(10.6, 13.4), Between(0.74, 0.79), Between(250, 550));
+            var (ash, falling) = (Between(1.54, 1.61), Between(290, 350));
             need += weekly / yield;
             flourList.Add(new SeasonFlour($"F{f + 1}", f % 2 == 0 ? "A" : "B", [.. periods.Select(_ => weekly * Between(0.85, 1.15))], yield, 900)
             {
@@ -28,9 +29,9 @@ internal static class MadeSeason
                 ByProductPerTonne = 0,
                 Limits =
                 [
-                    Share(Property.Protein, aim - 0.15, aim + 0.35),
-                    Share(Property.Ash, null, Between(1.56, 1.64)),
-                    new(Property.FallingNumber, Between(270, 330), 420, 8),
+                    Share(Property.Protein, aim - 0.1, aim + 0.1),
+                    Share(Property.Ash, ash - 0.025, ash + 0.025),
+                    new(Property.FallingNumber, falling - 20, falling + 20, 8),
                 ],
             });
         }
@@ -56,7 +57,6 @@ internal static class MadeSeason
         {
             Home = $"B{b + 1:00}",
             Deliveries = [.. Enumerable.Range(0, 4).Select(w => new SeasonDelivery(w, comes / 4, comes / 16))],
-            EndValuePerTonne = 150,
         };
     }
 

@@ -91,7 +91,7 @@ public sealed class SeasonLawTests
         var plan = Years.Linear(spec);
         foreach (var (protein, falling) in new[] { (14.6, 390.0), (11.0, 250.0), (9.8, 400.0) })
         {
-            var wheat = new SeasonWheat("new", "HW", 0.01, 12, MadeSeason.Quality(protein, 1.55, falling)) { EndValuePerTonne = 150 };
+            var wheat = new SeasonWheat("new", "HW", 0.01, 12, MadeSeason.Quality(protein, 1.55, falling));
             var with = Years.Linear(spec with { Wheats = [.. spec.Wheats, wheat] });
             var worth = new SeasonWorth(plan).OfTonne(wheat).PerTonne;
             Assert.Equal(worth, (plan.Costs.Total - with.Costs.Total) / 0.01, 0.05 + (1e-3 * Math.Abs(worth)));

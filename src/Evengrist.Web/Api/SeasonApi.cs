@@ -1,0 +1,24 @@
+using Evengrist.Planning.Season;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>The crop year over HTTP: posed, without records.</summary>
+internal static class SeasonApi
+{
+    public static void MapSeason(this IEndpointRouteBuilder api)
+    {
+        var season = api.MapGroup("/api/season").WithTags("Season");
+        season.MapPost("plan", (Delegate)PlanAsync).WithSummary("Plan a posed crop year; needs no records").WithDescription(SeasonCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<SeasonAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        season.MapPost("value", (Delegate)ValueAsync).WithSummary("What a wheat is worth to a posed crop year; needs no records").WithDescription(SeasonValueCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<SeasonValueAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+    }
+
+    private static Task<IResult> PlanAsync(HttpContext context) =>
+        Posed.ReplyAsync(context, SeasonCase.Read, c => SeasonAnswer.Of(SeasonQuestions.Plan(c.Season, c.Millable, c.GapPercent, c.Seconds, context.RequestAborted)));
+
+    private static Task<IResult> ValueAsync(HttpContext context) =>
+        Posed.ReplyAsync(context, SeasonValueCase.Read, c => SeasonValueAnswer.Of(SeasonPlanner.Linear(c.Season, stop: context.RequestAborted), c));
+}
