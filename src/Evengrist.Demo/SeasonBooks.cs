@@ -46,7 +46,7 @@ public static class SeasonBooks
         CarryOut = [new("", 12_000), new("HS", 1_000)],
         EndWorths = [new("HW", 222), new("HS", 258), new("SW", 212), new("HWW", 236)],
         Usual = [Usual("HW", 385, 78.8), Usual("HS", 396, 80.0), Usual("SW", 338, 77.4), Usual("HWW", 374, 79.5)],
-        ExtractionPoints = new Dictionary<string, double> { ["B05"] = -1.5 },
+        Extraction = new ExtractionRule(78, 0.68), // 1.5 points for the thin kernels of Scarrow Rim
     };
 
     internal static void KeepPapers(Mill mill) => mill.Papers(SeasonTerms.Kind).Keep(SeasonTerms.Code, 1, Terms.ToJson(), Keeper);

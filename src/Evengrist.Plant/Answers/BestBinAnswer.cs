@@ -27,9 +27,9 @@ public sealed record BestBinAnswer(IReadOnlyList<RankedAnswer> Ranked, IReadOnly
 /// <summary>One bin that can take the load.</summary>
 public sealed record RankedAnswer(
     int Rank, string Bin, string Standing, string Why, decimal? ChanceOfBandPercent, decimal? PurityPercent, decimal? PurityWithLoadPercent, decimal? ProteinPercent, decimal? ProteinWithLoadPercent,
-    decimal? FallingNumberWithLoad, decimal? RoomLeftTonnes, decimal? MoneyPerTonneOfLoad, decimal? MoneyStandardUncertainty, string MoneyUnit, string Layer, string CarryOver)
+    decimal? FallingNumberWithLoad, decimal? RoomLeftTonnes, decimal? MoneyPerTonneOfLoad, decimal? MoneyStandardUncertainty, string MoneyUnit, decimal? YearPerTonneOfLoad, string Layer, string CarryOver)
 {
     internal static RankedAnswer Of(int rank, RankedBin bin) => new(
         rank, bin.Bin, bin.Standing switch { BandStanding.Belongs => "belongs", BandStanding.NoBand => "no band", _ => "stranger" }, bin.Why, bin.Chance?.Value, bin.PurityBefore?.Value, bin.PurityAfter?.Value,
-        bin.ProteinBefore?.Value, bin.ProteinAfter?.Value, bin.FallingNumberAfter?.Value, bin.RoomLeft?.Value, bin.MoneyPerTonne?.Value, bin.MoneyPerTonne?.StandardUncertainty, bin.MoneyPerTonne?.Unit ?? "", bin.Layer, bin.CarryOver);
+        bin.ProteinBefore?.Value, bin.ProteinAfter?.Value, bin.FallingNumberAfter?.Value, bin.RoomLeft?.Value, bin.MoneyPerTonne?.Value, bin.MoneyPerTonne?.StandardUncertainty, bin.MoneyPerTonne?.Unit ?? bin.YearPerTonne?.Unit ?? "", bin.YearPerTonne?.Value, bin.Layer, bin.CarryOver);
 }

@@ -6,6 +6,7 @@ using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using Evengrist.Web.Sights;
 using Evengrist.Web.Sights.Bins;
+using Evengrist.Web.Sights.Season;
 using Evengrist.Web.Sights.Trucks;
 using Evengrist.Web.Start;
 using NodaTime;
@@ -34,7 +35,7 @@ public static class BinsApi
             .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
 
-    private static IResult Best(MillDoor door, IClock clock, [Description("Ticket of the truck; demanded.")] string? ticket, [Description(ApiMoment.Says)] string? asof)
+    private static IResult Best(MillDoor door, YearDesk desk, IClock clock, [Description("Ticket of the truck; demanded.")] string? ticket, [Description(ApiMoment.Says)] string? asof)
     {
         var mill = door.Mill!;
         if (string.IsNullOrWhiteSpace(ticket))
@@ -57,7 +58,7 @@ public static class BinsApi
 
             var (load, remarks) = BestBinSight.LoadOf(place.Material, truck.Net, LoadQuality.Of(view.Book, place.Id, at));
             return load is null ? Results.Problem(string.Join(" ", remarks), statusCode: StatusCodes.Status422UnprocessableEntity, title: "Nothing to rank by")
-                : Posed.Result(BestBinAnswer.Of(BestBinSight.Of(view, shelf, load, truck.Bin is null ? at : truck.At, remarks).Outcome));
+                : Posed.Result(BestBinAnswer.Of(BestBinSight.Of(view, shelf, load, truck.Bin is null ? at : truck.At, remarks, desk.WorthOf(mill, load, truck.Bin is null ? at : truck.At)).Outcome));
         });
     }
 

@@ -154,6 +154,8 @@ public sealed class SeasonWorth
         {
             var f = plan.Spec.Flours.TakeWhile(x => x.Code != use.Flour).Count();
             change += use.Tonnes * (LimitsOf(f, use.Period, mixed.MoisturePercent, mixed.Quality) - LimitsOf(f, use.Period, bin.MoisturePercent, bin.Quality));
+            var flour = plan.Spec.Flours[f];
+            change += use.Tonnes * (SeasonYield.Of(mixed, flour) - SeasonYield.Of(bin, flour)) * (flours[(flour.Code, use.Period)] - flour.ByProductPerTonne);
         }
 
         return new TruckWorth(bin.Code, bin.Home, itself + change, itself, change, apart, "");

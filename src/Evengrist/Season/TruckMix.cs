@@ -33,6 +33,7 @@ public static class TruckMix
             OpeningTonnes = all,
             MoisturePercent = ((bin.OpeningTonnes * bin.MoisturePercent) + (truck.OpeningTonnes * truck.MoisturePercent)) / all,
             Quality = new SeasonQuality(values),
+            ExtractionPoints = ((bin.OpeningTonnes * bin.ExtractionPoints) + (truck.OpeningTonnes * truck.ExtractionPoints)) / all,
             Layers = bin.Layers.Count > 0 ? [.. bin.Layers, new SeasonLayer(truck.OpeningTonnes, truck.MoisturePercent, truck.Quality)] : [],
         };
     }

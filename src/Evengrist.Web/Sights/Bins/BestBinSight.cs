@@ -4,6 +4,7 @@ using Evengrist.Intake;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Records;
+using Evengrist.Web.Sights.Season;
 using NodaTime;
 
 namespace Evengrist.Web.Sights.Bins;
@@ -18,16 +19,23 @@ public sealed record BestBinSight(TruckLoad Load, BestBinOutcome Outcome, IReadO
     public const double UsualTonnes = 26;
 
     /// <summary>Ranks the wheat bins as they stood at a moment, first in first out.</summary>
-    public static BestBinSight Of(MillView view, BinShelf shelf, TruckLoad load, Instant at, IReadOnlyList<string>? remarks = null)
+    /// <param name="view">The ledger.</param>
+    /// <param name="shelf">What is kept about bins.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="at">The moment.</param>
+    /// <param name="remarks">What was supposed of the load.</param>
+    /// <param name="year">The newest plan of the year, if there is one at hand.</param>
+    public static BestBinSight Of(MillView view, BinShelf shelf, TruckLoad load, Instant at, IReadOnlyList<string>? remarks = null, TruckYear? year = null)
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(shelf);
         var values = shelf.Values;
-        var outcome = BestBinModel.Rank(load, new BinCandidates(view, shelf, load, at).All(), values is null ? null : (_, protein) => values.PerTonne(load.Class, protein), values?.Currency ?? "");
+        var outcome = BestBinModel.Rank(load, new BinCandidates(view, shelf, load, at).All(), values is null ? null : (_, protein) => values.PerTonne(load.Class, protein), year?.Currency ?? values?.Currency ?? "", year is null ? null : year.PerTonne);
         return new BestBinSight(load, outcome,
         [
             .. remarks ?? [],
-            values is null ? "No values of a tonne are kept, so that no money is shown." : $"Money by the values kept ({(values.Source.Length > 0 ? values.Source : "as entered")}); what a tonne is worth to the whole year is not in it.",
+            .. year?.Remarks ?? [],
+            year is not null ? $"Within a band, ranked by what the load is worth to the year, by the plan from {year.PlannedFrom}." : values is null ? "No values of a tonne are kept, so that no money is shown." : $"Money by the values kept ({(values.Source.Length > 0 ? values.Source : "as entered")}); what a tonne is worth to the whole year is not in it.",
             "What lies in the bins goes by the truck readings, first in first out. Carry-over is an upper bound published for corn" + (shelf.CarryOver.IsMeasured ? ", by the residue weighed here." : ", not calibrated on this site."),
         ]);
     }

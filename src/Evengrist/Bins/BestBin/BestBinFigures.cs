@@ -52,6 +52,9 @@ internal sealed class BestBinFigures(TruckLoad load, BinCandidate bin, string cu
         };
     }
 
+    public Figure? Year(double? perTonne) => perTonne is not { } worth ? null : Figure.Reckoned("Worth to the year of a tonne of the load here", (decimal)worth, $"{currency}/t", 2, new Because(
+        "(tonnes × worth of the bin's wheat + what the load changes of the bin's quality × its worth in every planned use − the load's worth in a bin of its own) / load: exact for a small load.", [], "the newest plan of the year; docs/model/season.md"));
+
     private static Figure Edge(string what, double percent) => Figure.Seen(what, (decimal)percent, "%", Basis.At12);
 
     private static Figure Tonnes(string what, double tonnes) => Figure.Reckoned(what, (decimal)tonnes, "t", 1, new Because("As the ledger holds it.", [], "the ledger"));

@@ -6,12 +6,13 @@ namespace Evengrist.Bins.BestBin;
 public static class BestBinModel
 {
     /// <summary>Every bin that can take the load, best first, and every other one with why not.</summary>
-    /// <remarks>Order: bins to whose band the load belongs, bins without a band, the rest; within each by money a tonne, then purity after, chance, room, code.</remarks>
+    /// <remarks>Order: bins to whose band the load belongs, bins without a band, the rest; within each by what a tonne is worth to the year where that is known and by money a tonne where not, then purity after, chance, room, code.</remarks>
     /// <param name="load">The load.</param>
     /// <param name="bins">All bins.</param>
     /// <param name="value">What a tonne in a bin is worth; null where nothing is known, and then no money is shown.</param>
     /// <param name="currency">Currency of the value.</param>
-    public static BestBinOutcome Rank(TruckLoad load, IReadOnlyList<BinCandidate> bins, ValueOfTonne? value, string currency = "")
+    /// <param name="year">What the load is worth to the year in a bin; null before there is a plan.</param>
+    public static BestBinOutcome Rank(TruckLoad load, IReadOnlyList<BinCandidate> bins, ValueOfTonne? value, string currency = "", YearWorth? year = null)
     {
         ArgumentNullException.ThrowIfNull(load);
         ArgumentNullException.ThrowIfNull(bins);
@@ -24,8 +25,8 @@ public static class BestBinModel
         var feasible = bins.Where(b => !infeasible.Any(i => i.Bin == b.Bin)).ToArray();
         return feasible.Length == 0
             ? new NoBin(["No bin can take this load: set it aside, or clear one of the reasons below."], infeasible)
-            : new BinsRanked([.. feasible.Select(b => (b, Ranked: One(load, b, value, currency))).OrderBy(b => b.Ranked.Standing)
-                .ThenByDescending(b => Math.Round(b.Ranked.MoneyPerTonne?.Value ?? 0m, 2)).ThenByDescending(b => b.Ranked.PurityAfter?.Value ?? 0m).ThenByDescending(b => b.Ranked.Chance?.Value ?? 0m)
+            : new BinsRanked([.. feasible.Select(b => (b, Ranked: One(load, b, value, currency, year))).OrderBy(b => b.Ranked.Standing)
+                .ThenByDescending(b => Math.Round((year is null ? b.Ranked.MoneyPerTonne : b.Ranked.YearPerTonne)?.Value ?? 0m, 2)).ThenByDescending(b => b.Ranked.PurityAfter?.Value ?? 0m).ThenByDescending(b => b.Ranked.Chance?.Value ?? 0m)
                 .ThenByDescending(b => b.Ranked.RoomLeft?.Value ?? decimal.MaxValue).ThenBy(b => b.b.Bin, StringComparer.Ordinal).Select(b => b.Ranked)], infeasible);
     }
 
@@ -61,7 +62,7 @@ public static class BestBinModel
         }
     }
 
-    private static RankedBin One(TruckLoad load, BinCandidate bin, ValueOfTonne? value, string currency)
+    private static RankedBin One(TruckLoad load, BinCandidate bin, ValueOfTonne? value, string currency, YearWorth? year)
     {
         double? chance = bin.Band is { } band ? ChanceOf(load, band) : null;
         var before = bin.StockTonnes > 0 ? bin.ProteinPercentAt12 : null;
@@ -79,6 +80,7 @@ public static class BestBinModel
             ProteinAfter = BestBinFigures.Protein("Protein with the load", after, "Mean by dry matter of the bin and the load."),
             FallingNumberAfter = figures.Falling(),
             MoneyPerTonne = figures.Money(Money(load, bin, value, load.ProteinPercentAt12), load.ProteinUncertainty > 0 ? Slope(load, bin, value) * load.ProteinUncertainty : null),
+            YearPerTonne = figures.Year(year?.Invoke(bin.Bin)),
             Layer = bin.StockTonnes > 0 ? FormattableString.Invariant($"{load.Tonnes:#,##0.0} t on top of {bin.StockTonnes:#,##0.0} t") : FormattableString.Invariant($"{load.Tonnes:#,##0.0} t on the bare floor"),
             CarryOver = bin.CarryOver is { } carried ? FormattableString.Invariant($"about {carried.Kilograms:0.#} kg of {carried.Of} carried over from the last load on this route") : "",
             Why = Why(standing, chance, bin, before, after),

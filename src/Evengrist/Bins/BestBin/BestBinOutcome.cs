@@ -53,6 +53,9 @@ public sealed record RankedBin(string Bin, BandStanding Standing)
     /// <summary>Money that blending gains or loses for each tonne of the load, against the load kept by itself; null where no values are known.</summary>
     public Figure? MoneyPerTonne { get; init; }
 
+    /// <summary>What a tonne of the load is worth to the rest of the crop year here, against the load in a bin of its own; null before there is a plan.</summary>
+    public Figure? YearPerTonne { get; init; }
+
     /// <summary>The layer it would make, in words.</summary>
     public required string Layer { get; init; }
 

@@ -45,14 +45,21 @@ public sealed record SeasonTerms
     /// <summary>What classes are taken to be where nothing was read.</summary>
     public IReadOnlyList<UsualTerms> Usual { get; init; } = [];
 
-    /// <summary>Corrections of extraction by bin: −1.5 points for thin kernels.</summary>
-    public IReadOnlyDictionary<string, double> ExtractionPoints { get; init; } = new Dictionary<string, double>();
+    /// <summary>What thin kernels cost in extraction; null for no such rule.</summary>
+    public ExtractionRule? Extraction { get; init; }
 
     /// <summary>Where the figures come from; shown beside them.</summary>
     public string Source { get; init; } = "";
 
     /// <summary>What cannot be, each a sentence; empty where all can.</summary>
     public IReadOnlyList<string> Faults() => TermsFaults.Of(this);
+
+    /// <summary>A wheat as the terms see it: what was not read put in, its worth at the end, its extraction.</summary>
+    public SeasonWheat Seen(SeasonWheat wheat)
+    {
+        var filled = UsualTerms.Fill(wheat, Usual);
+        return filled with { EndValuePerTonne = EndWorths.FirstOrDefault(w => w.WheatClass == filled.WheatClass)?.PerTonne ?? 0, ExtractionPoints = Extraction?.PointsOf(filled) ?? 0 };
+    }
 
     /// <summary>The terms as JSON.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, TermsJson.Options);

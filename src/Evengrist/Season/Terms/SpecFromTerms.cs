@@ -23,17 +23,15 @@ public static class SpecFromTerms
         }
 
         var periods = SeasonCalendar.DaysThenWeeks(start, terms.End);
-        var worth = terms.EndWorths.ToLookup(w => w.WheatClass, w => w.PerTonne);
-        SeasonWheat Valued(SeasonWheat wheat) => wheat with { EndValuePerTonne = worth[wheat.WheatClass].FirstOrDefault(), ExtractionPoints = terms.ExtractionPoints.GetValueOrDefault(wheat.Home) };
         return new SeasonSpec(
             periods,
             [.. terms.Units.Select(u => new MillUnit(u.Code, u.TonnesPerHour, [.. periods.Select(u.HoursIn)], u.LeastCampaignHours))],
-            [.. stocks.Select(s => Valued(UsualTerms.Fill(s, terms.Usual))), .. terms.Arrivals.Where(a => a.Last >= start).Select(a => Valued(Coming(a, periods)))],
+            [.. stocks.Select(terms.Seen), .. terms.Arrivals.Where(a => a.Last >= start).Select(a => terms.Seen(Coming(a, periods)))],
             [.. terms.Flours.Select(f => Wanted(f, periods, flour?.GetValueOrDefault(f.Code) ?? 0))],
             terms.Currency)
         {
             Homes = homes,
-            Offers = [.. terms.Offers.Where(o => o.Last >= start && o.First <= terms.End).SelectMany(o => Offered(o, periods, Valued))],
+            Offers = [.. terms.Offers.Where(o => o.Last >= start && o.First <= terms.End).SelectMany(o => Offered(o, periods, terms.Seen))],
             CarryOut = terms.CarryOut,
             StoragePerTonneWeek = terms.StoragePerTonneWeek,
         };
@@ -60,13 +58,13 @@ public static class SpecFromTerms
     }
 
     // The price curve of a plan is one for all periods, so that the days of the first weeks and the weeks after them are two offers of the same wheat.
-    private static IEnumerable<SeasonOffer> Offered(OfferTerms offer, IReadOnlyList<SeasonPeriod> periods, Func<SeasonWheat, SeasonWheat> valued)
+    private static IEnumerable<SeasonOffer> Offered(OfferTerms offer, IReadOnlyList<SeasonPeriod> periods, Func<SeasonWheat, SeasonWheat> seen)
     {
         var open = periods.Select((p, t) => (p.Days, Period: t)).Where(p => Overlap(periods[p.Period], offer.First, offer.Last) > 0).ToArray();
         foreach (var (n, run) in open.GroupBy(p => p.Days == 1).Select((g, n) => (n, g.ToArray())))
         {
             var code = n == 0 ? offer.Code : $"{offer.Code} from {periods[run[0].Period].Start.ToString("d MMM", CultureInfo.InvariantCulture)}";
-            var wheat = valued(new SeasonWheat(code, offer.WheatClass, 0, offer.MoisturePercent, QualityTerms.Of(offer.Quality)));
+            var wheat = seen(new SeasonWheat(code, offer.WheatClass, 0, offer.MoisturePercent, QualityTerms.Of(offer.Quality)));
             yield return new SeasonOffer(wheat, [.. offer.Tiers.Select(t => new OfferTier(t.TonnesPerWeek * run[0].Days / 7, t.PricePerTonne))], run[0].Period, run[^1].Period, offer.TotalTonnes * run.Sum(r => r.Days) / open.Sum(o => o.Days));
         }
     }

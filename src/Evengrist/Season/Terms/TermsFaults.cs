@@ -19,6 +19,7 @@ internal static class TermsFaults
             Unless(Distinct(codes), "Every offer and every arrival has a code of its own."),
             Unless(terms.CarryOut.All(c => NotNegative(c.LeastTonnes)), "What is to be left at the end is 0 t or more."),
             Unless(terms.EndWorths.All(w => double.IsFinite(w.PerTonne)), "What wheat is worth at the end is a number."),
+            Unless(terms.Extraction is null or { AtTestWeight: > 0, PointsPerUnit: >= 0 }, "The rule of extraction needs a test weight above 0 and 0 points or more for a unit of it."),
         }.OfType<string>(),
             .. terms.Units.SelectMany(OfUnit), .. terms.Flours.SelectMany(f => OfFlour(f, terms)), .. terms.Offers.SelectMany(OfOffer), .. terms.Arrivals.SelectMany(OfArrival)];
     }

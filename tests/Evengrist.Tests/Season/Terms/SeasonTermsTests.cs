@@ -20,11 +20,11 @@ public sealed class SeasonTermsTests
         Offers = [new("E1", "HW", new(2026, 1, 10), new(2026, 2, 3), 12, [new(Property.Protein, 13.6) { Basis = Basis.At12 }], [new(700, 250), new(700, 260)]) { TotalTonnes = 2100 }],
         Arrivals = [new("Rim", "Scarrow Rim", "HW", new(2026, 1, 12), new(2026, 1, 17), 600, 90, 10, [new(Property.Protein, 14, 0.8) { Basis = Basis.At12 }])],
         EndWorths = [new("HW", 222)],
-        ExtractionPoints = new Dictionary<string, double> { ["B05"] = -1.5 },
+        Extraction = new ExtractionRule(78, 0.5),
     };
 
     private static SeasonSpec Spec(LocalDate start) => SpecFromTerms.Of(
-        Terms, start, [new SeasonWheat("B05", "HW", 6900, 9.8, SeasonQuality.Unknown) { Home = "B05" }], [new SeasonHome("B05", 10_000)]);
+        Terms, start, [new SeasonWheat("B05", "HW", 6900, 9.8, SeasonQuality.Unknown.With(Property.TestWeight, new SeasonValue(75))) { Home = "B05" }], [new SeasonHome("B05", 10_000)]);
 
     [Fact]
     public void Spec_OfAWednesday_HasTwoWeeksOfDaysThenWeeks()
