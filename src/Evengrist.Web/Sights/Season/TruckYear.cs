@@ -37,11 +37,23 @@ public sealed record TruckYear(SeasonWheat Truck, IReadOnlyList<TruckWorth> Wort
 
         var read = new SeasonWheat("the load", load.Class, load.Tonnes, 100 * (1 - load.DryShare), new SeasonQuality(values));
         var truck = terms.Seen(read);
+        var worth = new SeasonWorth(linear);
+        var protein = truck.Quality.Values[Property.Protein];
         return new TruckYear(
-            truck, new SeasonWorth(linear).OfTruck(truck), linear.Spec.Currency, linear.Spec.Start.ToString("d MMM uuuu", CultureInfo.InvariantCulture),
-            [.. UsualTerms.Missing(read, terms.Usual).Select(q => FormattableString.Invariant($"Its {q.What.Words()} was not read: the usual {q.Value:0.##} {Readings.UnitsOf(q.What)[0]} of {load.Class} is supposed for the year."))]);
+            truck, worth.OfTruck(truck), linear.Spec.Currency, linear.Spec.Start.ToString("d MMM uuuu", CultureInfo.InvariantCulture),
+            [.. UsualTerms.Missing(read, terms.Usual).Select(q => FormattableString.Invariant($"Its {q.What.Words()} was not read: the usual {q.Value:0.##} {Readings.UnitsOf(q.What)[0]} of {load.Class} is supposed for the year."))])
+        {
+            Higher = worth.OfTruck(truck with { Quality = truck.Quality.With(Property.Protein, protein with { Value = protein.Value + load.ProteinUncertainty }) }),
+        };
     }
 
-    /// <summary>Money for a tonne of the load in a bin against a bin of its own; null for a bin the plan does not know, or that cannot take it.</summary>
-    public double? PerTonne(string bin) => Worths.FirstOrDefault(w => w.Home == bin && w.WhyNot.Length == 0) is { } worth ? (worth.Money - worth.Apart) / Truck.OpeningTonnes : null;
+    /// <summary>The same for protein one standard uncertainty higher; the same again where the reading carries none.</summary>
+    public required IReadOnlyList<TruckWorth> Higher { get; init; }
+
+    /// <summary>Money for a tonne of the load in a bin against a bin of its own, with its uncertainty from the protein reading; null for a bin the plan does not know, or that cannot take it.</summary>
+    public (double PerTonne, double Uncertainty)? PerTonne(string bin) =>
+        Of(Worths, bin) is { } worth && Of(Higher, bin) is { } higher ? (worth, Math.Abs(higher - worth)) : null;
+
+    private double? Of(IReadOnlyList<TruckWorth> worths, string bin) =>
+        worths.FirstOrDefault(w => w.Home == bin && w.WhyNot.Length == 0) is { } worth ? (worth.Money - worth.Apart) / Truck.OpeningTonnes : null;
 }

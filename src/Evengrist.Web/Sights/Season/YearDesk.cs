@@ -8,8 +8,8 @@ using NodaTime;
 
 namespace Evengrist.Web.Sights.Season;
 
-/// <summary>Plans that were asked for, the newest kept at hand.</summary>
-public sealed class YearDesk
+/// <summary>Plans that were asked for, the newest kept at hand, and the work on plans that can be milled.</summary>
+public sealed class YearDesk : IDisposable
 {
     private const int Kept = 12;
     private readonly Lock planning = new();
@@ -68,8 +68,12 @@ public sealed class YearDesk
             plans.Add((question, plan));
             if (plans.Count > Kept)
             {
+                plans[0].Plan.Stop();
                 plans.RemoveAt(0);
             }
         }
     }
+
+    /// <summary>Stops what is still being planned.</summary>
+    public void Dispose() => plans.ForEach(p => p.Plan.Stop());
 }

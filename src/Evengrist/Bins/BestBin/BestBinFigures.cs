@@ -52,8 +52,8 @@ internal sealed class BestBinFigures(TruckLoad load, BinCandidate bin, string cu
         };
     }
 
-    public Figure? Year(double? perTonne) => perTonne is not { } worth ? null : Figure.Reckoned("Worth to the year of a tonne of the load here", (decimal)worth, $"{currency}/t", 2, new Because(
-        "(tonnes × worth of the bin's wheat + what the load changes of the bin's quality × its worth in every planned use − the load's worth in a bin of its own) / load: exact for a small load.", [], "the newest plan of the year; docs/model/season.md"));
+    public Figure? Year((double PerTonne, double Uncertainty)? known) => known is not var (worth, uncertainty) ? null : Figure.Reckoned("Worth to the year of a tonne of the load here", (decimal)worth, $"{currency}/t", 2, new Because(
+        "(tonnes × worth of the bin's wheat + what the load changes of the bin's quality × its worth in every planned use − the load's worth in a bin of its own) / load: exact for a small load.", [], "the newest plan of the year; docs/model/season.md")) with { StandardUncertainty = (decimal)uncertainty };
 
     private static Figure Edge(string what, double percent) => Figure.Seen(what, (decimal)percent, "%", Basis.At12);
 

@@ -6,7 +6,7 @@ namespace Evengrist.Bins.BestBin;
 public static class BestBinModel
 {
     /// <summary>Every bin that can take the load, best first, and every other one with why not.</summary>
-    /// <remarks>Order: bins to whose band the load belongs, bins without a band, the rest; within each by what a tonne is worth to the year where that is known and by money a tonne where not, then purity after, chance, room, code.</remarks>
+    /// <remarks>Order: bins to whose band the load belongs, bins without a band, the rest; within each by what a tonne is worth to the year where that is known (what lies within one standard uncertainty of the best counts as the best, and then the surer band comes first) and by money a tonne where not, then purity after, chance, room, code.</remarks>
     /// <param name="load">The load.</param>
     /// <param name="bins">All bins.</param>
     /// <param name="value">What a tonne in a bin is worth; null where nothing is known, and then no money is shown.</param>
@@ -25,9 +25,7 @@ public static class BestBinModel
         var feasible = bins.Where(b => !infeasible.Any(i => i.Bin == b.Bin)).ToArray();
         return feasible.Length == 0
             ? new NoBin(["No bin can take this load: set it aside, or clear one of the reasons below."], infeasible)
-            : new BinsRanked([.. feasible.Select(b => (b, Ranked: One(load, b, value, currency, year))).OrderBy(b => b.Ranked.Standing)
-                .ThenByDescending(b => Math.Round((year is null ? b.Ranked.MoneyPerTonne : b.Ranked.YearPerTonne)?.Value ?? 0m, 2)).ThenByDescending(b => b.Ranked.PurityAfter?.Value ?? 0m).ThenByDescending(b => b.Ranked.Chance?.Value ?? 0m)
-                .ThenByDescending(b => b.Ranked.RoomLeft?.Value ?? decimal.MaxValue).ThenBy(b => b.b.Bin, StringComparer.Ordinal).Select(b => b.Ranked)], infeasible);
+            : new BinsRanked([.. Ordered([.. feasible.Select(b => (b.Bin, One(load, b, value, currency, year)))], year is not null)], infeasible);
     }
 
     /// <summary>Chance, 0 to 1, that a load belongs to a band: Φ((to − p)/u) − Φ((from − p)/u) for protein; falling number and test weight as read.</summary>
@@ -37,6 +35,17 @@ public static class BestBinModel
         ArgumentNullException.ThrowIfNull(band);
         double Below(double edge) => load.ProteinUncertainty > 0 ? Normal.CDF(0, 1, (edge - load.ProteinPercentAt12) / load.ProteinUncertainty) : load.ProteinPercentAt12 < edge ? 1 : 0;
         return band.Holds((band.ProteinFrom + band.ProteinTo) / 2, load.FallingNumber, load.TestWeight) ? Math.Max(0, Below(band.ProteinTo) - Below(band.ProteinFrom)) : 0;
+    }
+
+    private static IEnumerable<RankedBin> Ordered((string Code, RankedBin Ranked)[] bins, bool byYear)
+    {
+        var best = bins.Select(b => b.Ranked.YearPerTonne).MaxBy(f => f?.Value);
+        decimal Money(RankedBin bin) => !byYear ? Math.Round(bin.MoneyPerTonne?.Value ?? 0m, 2)
+            : bin.YearPerTonne is not { } worth ? decimal.MinValue
+            : best!.Value - worth.Value <= (worth.StandardUncertainty ?? 0m) ? best.Value : Math.Round(worth.Value, 2);
+        return bins.OrderBy(b => b.Ranked.Standing).ThenByDescending(b => Money(b.Ranked))
+            .ThenByDescending(b => byYear ? b.Ranked.Chance?.Value ?? 0m : 0m).ThenByDescending(b => b.Ranked.PurityAfter?.Value ?? 0m).ThenByDescending(b => b.Ranked.Chance?.Value ?? 0m)
+            .ThenByDescending(b => b.Ranked.RoomLeft?.Value ?? decimal.MaxValue).ThenBy(b => b.Code, StringComparer.Ordinal).Select(b => b.Ranked);
     }
 
     private static IEnumerable<string> WhyNot(TruckLoad load, BinCandidate bin)

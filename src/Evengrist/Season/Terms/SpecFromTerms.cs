@@ -6,6 +6,15 @@ namespace Evengrist.Season.Terms;
 /// <summary>Cuts terms into the periods of a plan.</summary>
 public static class SpecFromTerms
 {
+    private const string From = " from ";
+
+    /// <summary>The offer of the terms that an offer of a plan belongs to: the days of the first weeks and the weeks after them are two of the same.</summary>
+    public static string OfferOf(string code)
+    {
+        ArgumentNullException.ThrowIfNull(code);
+        return code.IndexOf(From, StringComparison.Ordinal) is > 0 and var at ? code[..at] : code;
+    }
+
     /// <summary>What a plan is made from: the terms from a day on, and what lies there on that day.</summary>
     /// <param name="terms">The terms.</param>
     /// <param name="start">The first day planned.</param>
@@ -63,7 +72,7 @@ public static class SpecFromTerms
         var open = periods.Select((p, t) => (p.Days, Period: t)).Where(p => Overlap(periods[p.Period], offer.First, offer.Last) > 0).ToArray();
         foreach (var (n, run) in open.GroupBy(p => p.Days == 1).Select((g, n) => (n, g.ToArray())))
         {
-            var code = n == 0 ? offer.Code : $"{offer.Code} from {periods[run[0].Period].Start.ToString("d MMM", CultureInfo.InvariantCulture)}";
+            var code = n == 0 ? offer.Code : $"{offer.Code}{From}{periods[run[0].Period].Start.ToString("d MMM", CultureInfo.InvariantCulture)}";
             var wheat = seen(new SeasonWheat(code, offer.WheatClass, 0, offer.MoisturePercent, QualityTerms.Of(offer.Quality)));
             yield return new SeasonOffer(wheat, [.. offer.Tiers.Select(t => new OfferTier(t.TonnesPerWeek * run[0].Days / 7, t.PricePerTonne))], run[0].Period, run[^1].Period, offer.TotalTonnes * run.Sum(r => r.Days) / open.Sum(o => o.Days));
         }

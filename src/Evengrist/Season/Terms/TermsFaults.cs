@@ -53,6 +53,7 @@ internal static class TermsFaults
 
     private static IEnumerable<string> OfOffer(OfferTerms offer) => new[]
     {
+        Unless(SpecFromTerms.OfferOf(offer.Code) == offer.Code, $"Offer {offer.Code}: a code has no “ from ” in it."),
         Unless(offer.First <= offer.Last, $"Offer {offer.Code} ends before it begins."),
         Unless(offer.Tiers.Count > 0 && offer.Tiers.All(t => Positive(t.TonnesPerWeek) && double.IsFinite(t.PricePerTonne)), $"Offer {offer.Code} needs tonnes above 0 and a price for each step."),
         Unless(offer.Tiers.Zip(offer.Tiers.Skip(1)).All(p => p.First.PricePerTonne <= p.Second.PricePerTonne), $"The steps of offer {offer.Code} stand cheapest first."),
