@@ -1,6 +1,7 @@
 using Evengrist.Bench.Desk;
 using Evengrist.Bench.Genealogy;
 using Evengrist.Bench.Records;
+using Evengrist.Bench.Season;
 using Evengrist.Bench.Year;
 
 return args switch
@@ -8,12 +9,13 @@ return args switch
     ["genealogy", .. var rest] => GenealogyBench.Run(rest),
     ["records"] => RecordsBench.Run(),
     ["year"] => YearBench.Run(),
+    ["season", .. var rest] => SeasonBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | desk");
     return 2;
 }

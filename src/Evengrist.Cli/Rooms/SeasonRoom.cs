@@ -48,7 +48,7 @@ internal static class SeasonRoom
         covers.To(voice);
         foreach (var miss in answer.Misses)
         {
-            voice.Say(string.Create(CultureInfo.InvariantCulture, $"Missed: {miss.Flour}, period {miss.Period}, {miss.What.Words()}: {miss.Amount:0.###} {(miss.IsBelow ? "below the least" : "above the most")}, {miss.Tonnes:0.0} t of mix."));
+            voice.Say(string.Create(CultureInfo.InvariantCulture, $"Missed: {miss.Flour}, period {miss.Period}, {Enum.Parse<Property>(miss.What).Words()}: {miss.Amount:0.###} {(miss.IsBelow ? "below the least" : "above the most")}, {miss.Tonnes:0.0} t of mix."));
         }
 
         if (answer.Buy.Count > 0)
