@@ -8,9 +8,11 @@ namespace Evengrist.Planning.Season;
 /// <remarks>For one thread. A change of shape (a wheat, an offer, a choice more) is solved from the start. Model: docs/model/season.md.</remarks>
 public sealed class OpenSeason : IDisposable
 {
+    private const int Rounds = 12;
     private readonly SeasonOptions options;
     private SeasonModel? model;
     private LinearSolver? solver;
+    private HashSet<int> later = [];
 
     /// <summary>Nothing is solved yet.</summary>
     public OpenSeason(SeasonOptions? options = null) => this.options = options ?? new SeasonOptions();
@@ -62,7 +64,7 @@ public sealed class OpenSeason : IDisposable
         for (var pass = 0; ; pass++)
         {
             Take(SeasonBuild.Of(spec, draws));
-            var answer = solver!.Solve(new SolveOptions(), stop);
+            var answer = Priced(stop);
             if (!answer.HasValues || !draws.AnyLayers)
             {
                 return (answer, 0);
@@ -80,6 +82,54 @@ public sealed class OpenSeason : IDisposable
         }
     }
 
+    // Columns left for later are held at 0. What each would save is reckoned from the duals; those that would save are opened and it is solved again: the
+    // answer is the whole problem's, for no column outside it would make it cheaper.
+    private LinearAnswer Priced(CancellationToken stop)
+    {
+        for (var round = 0; ; round++)
+        {
+            var answer = solver!.Solve(new SolveOptions(), stop);
+            if (answer.Exit is ExitReason.Cancelled or ExitReason.TimeReached || later.Count == 0)
+            {
+                return answer;
+            }
+
+            var costs = answer.RowDuals.Count > 0 ? ReducedCosts(model!.Problem, answer.RowDuals) : null;
+            int[] open = [.. later.Where(c => costs is null || round >= Rounds || costs[c] < -1e-7 * Math.Max(1, Math.Abs(model!.Problem.Columns[c].Cost)))];
+            if (open.Length == 0)
+            {
+                return answer with { ReducedCosts = costs! };
+            }
+
+            foreach (var c in open)
+            {
+                later.Remove(c);
+                solver.Bound(c, model!.Problem.Columns[c].Lower, model.Problem.Columns[c].Upper);
+            }
+        }
+    }
+
+    private void Start(LinearProblem problem)
+    {
+        solver?.Dispose();
+        solver = new LinearSolver(problem, asItStands: true);
+        foreach (var c in later)
+        {
+            solver.Bound(c, 0, 0);
+        }
+    }
+
+    private static double[] ReducedCosts(LinearProblem problem, IReadOnlyList<double> duals)
+    {
+        double[] costs = [.. problem.Columns.Select(c => c.Cost)];
+        foreach (var term in problem.TermSpan)
+        {
+            costs[term.Column] -= duals[term.Row] * term.Coefficient;
+        }
+
+        return costs;
+    }
+
     private void Take(SeasonModel next)
     {
         if (model is not null && SameShape(model.Problem, next.Problem))
@@ -88,8 +138,8 @@ public sealed class OpenSeason : IDisposable
         }
         else
         {
-            solver?.Dispose();
-            solver = new LinearSolver(next.Problem);
+            later = next.Spec.Periods.Count >= CoarseSeason.Worthwhile ? [.. CoarseSeason.Later(next)] : [];
+            Start(next.Problem);
         }
 
         model = next;
@@ -117,7 +167,7 @@ public sealed class OpenSeason : IDisposable
     {
         for (var c = 0; c < to.Columns.Count; c++)
         {
-            if (from.Columns[c].Lower != to.Columns[c].Lower || from.Columns[c].Upper != to.Columns[c].Upper)
+            if (!later.Contains(c) && (from.Columns[c].Lower != to.Columns[c].Lower || from.Columns[c].Upper != to.Columns[c].Upper))
             {
                 solver!.Bound(c, to.Columns[c].Lower, to.Columns[c].Upper);
             }

@@ -15,15 +15,26 @@ public sealed class LinearSolver : IDisposable
     private readonly Constraint[] constraints;
     private readonly double[] costs;
     private readonly bool whole;
+    private readonly bool givesDuals;
 
     /// <summary>Hands a problem to an engine.</summary>
     /// <param name="problem">The problem; rows and columns added to it later are not seen.</param>
     /// <param name="engine">The engine; null takes the usual one.</param>
-    public LinearSolver(LinearProblem problem, LinearEngine? engine = null)
+    /// <param name="asItStands">
+    /// Whether the simplex is to work on the problem as it stands, without making it smaller first. That costs a little the first time; solved again after
+    /// columns were opened or numbers changed, it goes on from its last basis instead of beginning anew. For <see cref="LinearEngine.Glop"/> only.
+    /// </param>
+    public LinearSolver(LinearProblem problem, LinearEngine? engine = null, bool asItStands = false)
     {
         ArgumentNullException.ThrowIfNull(problem);
         whole = problem.HasWhole;
+        givesDuals = !whole && engine is not (LinearEngine.Scip or LinearEngine.Cbc);
         solver = Solver.CreateSolver(NameOf(engine ?? (whole ? LinearEngine.Scip : LinearEngine.Glop), whole)) ?? throw new InvalidOperationException("The solver library has no such engine.");
+        if (asItStands && !whole && (engine ?? LinearEngine.Glop) == LinearEngine.Glop)
+        {
+            solver.SetSolverSpecificParametersAsString("use_preprocessing: false");
+        }
+
         variables = [.. problem.Columns.Select(c => solver.MakeVar(c.Lower, c.Upper, c.IsWhole, c.Name))];
         constraints = [.. problem.Rows.Select(r => solver.MakeConstraint(r.Lower, r.Upper, r.Name))];
         foreach (var term in problem.TermSpan)
@@ -113,7 +124,7 @@ public sealed class LinearSolver : IDisposable
         double[] values = has ? [.. variables.Select(v => v.SolutionValue())] : [];
         var cost = has ? Cost() : double.NaN;
         var bound = !has ? double.NegativeInfinity : whole ? solver.Objective().BestBound() : status == Solver.ResultStatus.OPTIMAL ? cost : double.NegativeInfinity;
-        var duals = has && !whole && status == Solver.ResultStatus.OPTIMAL;
+        var duals = has && givesDuals && status == Solver.ResultStatus.OPTIMAL;
         return new LinearAnswer(
             Reason(status, options, stopped, took, cost, bound), cost, bound, values,
             duals ? [.. constraints.Select(c => c.DualValue())] : [], duals ? [.. variables.Select(v => v.ReducedCost())] : [], took);
