@@ -17,7 +17,7 @@ internal static class IntakeRoom
     {
         var room = new Command("intake", "Tickets of trucks and railcars.")
         {
-            ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), YardVerb.Of(voice), Settle(voice), StatementVerbs.Statement(voice, clock), StatementVerbs.Season(voice, clock), Grade(voice), HouseClassVerb.Of(voice, clock), DecisionVerbs.Decide(voice), DecisionVerbs.CarryOver(voice),
+            ImportVerb.Of(ImportKind.Intake, voice, clock), TicketVerb.Of(voice, clock), YardVerb.Of(voice), Settle(voice), StatementVerbs.Statement(voice, clock), StatementVerbs.Season(voice, clock), Grade(voice), HouseClassVerb.Of(voice, clock), ContractVerb.Of(voice, clock), DecisionVerbs.Decide(voice), DecisionVerbs.CarryOver(voice),
         };
         foreach (var verb in SamplingVerbs.Of(voice))
         {

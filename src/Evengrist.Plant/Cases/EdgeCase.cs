@@ -53,7 +53,12 @@ public sealed record EdgeCase(EdgeSpec? Spec, IReadOnlyList<Finding> Findings, C
     {
         var reads = root.Member("reads")?.Number(-1_000_000m, 1_000_000m);
         var edges = (root.Member("edges")?.Items(1000) ?? []).Select(e => e.Number(-1_000_000m, 1_000_000m)).OfType<decimal>().Select(e => new Edge((double)e, "")).ToArray();
-        if (reads is not { } value)
+        if (root.Has("edges") && edges.Length == 0)
+        {
+            root.Member("edges")!.Fault("at least one edge, a number");
+        }
+
+        if (reads is not { } value || edges.Length == 0)
         {
             return null;
         }

@@ -40,7 +40,7 @@ internal static class SamplingMembers
     {
         foreach (var fault in faults)
         {
-            node.Fault(fault);
+            node.Fault($"a question that can be answered. {fault}");
         }
 
         return faults.Count == 0;

@@ -11,14 +11,17 @@ public sealed record TestCase(TestSpec Spec, string Prior, double? AcceptAt, Too
 {
     private static readonly string[] Money = ["wrongBinPerTonne", "claim", "divertedGoodPerTonne", "discountPerTonne", "costPerMinute", "ownCost", "minutes"];
 
+    // What a wrong bin costs; without any of it no test could ever be worth its wait.
+    private static readonly string[] Losses = ["wrongBinPerTonne", "claim", "discountPerTonne"];
+
     /// <summary>What a case looks like.</summary>
     public static CaseHelp Help { get; } = new(
         """
         {
           "test": "fallingNumber" | "don", "limit": seconds | mg/kg, "load": { "t": number },
           "prior": { "mean": of 6000/(FN - 50) | of mg/kg, "sd": likewise }  or  "history": [ { "value": s | mg/kg, "sd": number } ... ]
-          "wrongBinPerTonne", "claim", "divertedGoodPerTonne", "discountPerTonne": money
-          "minutes", "costPerMinute", "trucksWaiting" (this one included), "ownCost"
+          "wrongBinPerTonne", "claim", "discountPerTonne": money, at least one of them; "divertedGoodPerTonne": money, 0 where left out
+          "minutes", "costPerMinute", "trucksWaiting" (this one included; 1 where left out), "ownCost" (0 where left out)
           "relativeError": 0.05 (falling number), "sizes": { "sampleKg": 0.454, "portionG": 25, "determinations": 1 } (don)
           "acceptAt": a level whose risks are told (don; may be left out)
         }
@@ -53,8 +56,15 @@ public sealed record TestCase(TestSpec Spec, string Prior, double? AcceptAt, Too
 
         var stated = root.Prior("prior", scale);
         var history = stated is null && root.Has("history") && scale != PriorScale.None ? History(root.Member("history")!, scale) : null;
+        if (!Losses.Any(root.Has))
+        {
+            root.Fault($"at least one of {string.Join(", ", Losses)}: what a load beyond the limit costs in the good bin");
+        }
+
+        string[] queue = ["minutes", "costPerMinute"];
+        var wait = queue.Select(m => root.Member(m)).ToArray();
         var costs = Money.Select(m => root.Number(m, 0, 0, 1_000_000)).ToArray();
-        if (limit is null || load is null || (stated is null && history is null))
+        if (limit is null || load is null || (stated is null && history is null) || !Losses.Any(root.Has) || wait.Contains(null))
         {
             return null;
         }

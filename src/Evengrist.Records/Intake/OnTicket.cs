@@ -34,6 +34,6 @@ internal static class OnTicket
 
     public static LedgerRefusal Refusal(Place truck, string fault) => new(LedgerRule.Malformed, $"Ticket {truck.Code} {fault}") { Place = truck.Code };
 
-    public static Measure Weight(string ticket, string which, Property what, Quantities.Mass mass, Instant at) =>
-        new($"{ticket}/{which}", ticket, at, what, mass.Kilograms, "kg", default, "truck scale");
+    public static Measure Weight(string ticket, string which, Property what, Quantities.Mass mass, Instant at, string scale) =>
+        new($"{ticket}/{which}", ticket, at, what, mass.Kilograms, "kg", default, "truck scale", scale);
 }

@@ -19,6 +19,9 @@ public sealed record ReceiveTruck(string Ticket, string From, Mass Gross, Mass T
     /// <summary>The wheat class; may be empty.</summary>
     public string Material { get; init; } = "";
 
+    /// <summary>Which scale, by the name its certificate is kept under; may be empty.</summary>
+    public string Scale { get; init; } = "";
+
     /// <summary>What the probe sample showed.</summary>
     public IReadOnlyList<TruckReading> Readings { get; init; } = [];
 
@@ -85,8 +88,8 @@ public sealed record ReceiveTruck(string Ticket, string From, Mass Gross, Mass T
         var tipped = Tipped ?? At;
         yield return new OpenPlace(ticket, ticket, PlaceKind.Truck, Plate, Material);
         yield return new Move($"{ticket}/net", From, ticket, Net, At);
-        yield return OnTicket.Weight(ticket, "gross", Property.GrossWeight, Gross, At);
-        yield return OnTicket.Weight(ticket, "tare", Property.TareWeight, Tare, tipped);
+        yield return OnTicket.Weight(ticket, "gross", Property.GrossWeight, Gross, At, Scale);
+        yield return OnTicket.Weight(ticket, "tare", Property.TareWeight, Tare, tipped, Scale);
         foreach (var (n, reading) in Readings.Index())
         {
             yield return new Measure($"{ticket}/{n + 1} {reading.What}", ticket, At, reading.What, reading.Value, reading.Unit, reading.Basis, reading.Method, reading.Instrument, reading.StandardUncertainty);

@@ -10,6 +10,9 @@ namespace Evengrist.Records.Intake;
 /// <param name="Gross">Weight full.</param>
 public sealed record WeighIn(string Ticket, Mass Gross)
 {
+    /// <summary>Which scale, by the name its certificate is kept under; empty where it is not said.</summary>
+    public string Scale { get; init; } = "";
+
     /// <summary>When; null for now.</summary>
     public Instant? At { get; init; }
 
@@ -33,7 +36,7 @@ public sealed record WeighIn(string Ticket, Mass Gross)
                 var there = OnTicket.Read(view.Book, truck, Property.GrossWeight);
                 return there is not null && there.Value != Gross.Kilograms
                     ? throw OnTicket.Refusal(truck, $"was weighed full at {there.Value} kg already. If that is wrong, put it right instead.")
-                    : [OnTicket.Weight(truck.Code, "gross", Property.GrossWeight, Gross, OnTicket.When(there, Gross.Kilograms, At, now))];
+                    : [OnTicket.Weight(truck.Code, "gross", Property.GrossWeight, Gross, OnTicket.When(there, Gross.Kilograms, At, now), there?.Instrument ?? Scale)];
             },
             by, OnTicket.Source, provided: SeenTicket.Unchanged(Ticket, Seen));
     }

@@ -10,6 +10,9 @@ namespace Evengrist.Records.Intake;
 /// <param name="Tare">Weight empty; below the gross.</param>
 public sealed record WeighOut(string Ticket, Mass Tare)
 {
+    /// <summary>Which scale, by the name its certificate is kept under; empty where it is not said.</summary>
+    public string Scale { get; init; } = "";
+
     /// <summary>When; null for now.</summary>
     public Instant? At { get; init; }
 
@@ -45,7 +48,7 @@ public sealed record WeighOut(string Ticket, Mass Tare)
         }
 
         var at = OnTicket.When(there, Tare.Kilograms, At, now);
-        yield return OnTicket.Weight(truck.Code, "tare", Property.TareWeight, Tare, at);
+        yield return OnTicket.Weight(truck.Code, "tare", Property.TareWeight, Tare, at, there?.Instrument ?? Scale);
         yield return new Move($"{truck.Code}/net", From(book, truck), truck.Code, full - Tare, gross.At);
         var from = truck.Code;
         foreach (var (n, to) in Decided(book, truck).Stops.Index())

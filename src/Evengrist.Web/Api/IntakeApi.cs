@@ -27,6 +27,7 @@ public static class IntakeApi
         intake.MapPost("settle", (Delegate)SettleAsync).WithSummary("Settle a posed load under a posed contract, line by line; needs no records").WithDescription(SettlementCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SettlementAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         intake.MapGrades();
+        intake.MapContracts();
         intake.MapDecisions();
     }
 

@@ -49,7 +49,8 @@ public static class EvengristApp
         services.AddSingleton<UploadShelf>();
         services.AddSingleton<Sights.Season.YearDesk>();
         services.AddRazorComponents();
-        services.AddProblemDetails();
+        services.AddProblemDetails(problems => problems.CustomizeProblemDetails = UnreadBody.Say);
+        services.Configure<RouteHandlerOptions>(routes => routes.ThrowOnBadRequest = true);
         services.AddOpenApi(api => api.AddDocumentTransformer((document, _, _) =>
         {
             document.Info.Title = "Evengrist";

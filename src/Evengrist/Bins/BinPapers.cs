@@ -1,9 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
 using Evengrist.Bins.BestBin;
 using Evengrist.Bins.Shape;
-using Evengrist.Quantities;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bins;
 
@@ -67,7 +67,7 @@ public static class BinPapers
         }
         catch (JsonException fault)
         {
-            faults = [JsonFault.Words(fault)];
+            faults = [PaperFault.Of(fault, typeof(T))];
         }
 
         return paper is not null;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
 using NodaTime.Text;
@@ -53,7 +54,7 @@ public static class TermsJson
         }
         catch (JsonException e)
         {
-            faults = [e.Message];
+            faults = [PaperFault.Of(e, typeof(ContractTerms))];
         }
 
         return terms is not null;
@@ -105,7 +106,7 @@ public static class TermsJson
             }
             catch (ArgumentException e)
             {
-                throw new JsonException(e.Message, e);
+                throw new JsonException(e.Message.Split(" (Parameter")[0], e);
             }
         }
 

@@ -68,11 +68,11 @@ public sealed class StepEntry
             throw new ArgumentException("The step is not whole.", nameof(ticket));
         }
 
-        var key = (form.Key ?? "").Trim();
+        var (key, scale) = ((form.Key ?? "").Trim(), (form.Scale ?? "").Trim());
         return step switch
         {
-            TicketStep.WeighIn => new WeighIn(ticket, weight) { At = at, Seen = Seen }.In(mill, by, now),
-            TicketStep.WeighOut => new WeighOut(ticket, weight) { At = at, Seen = Seen }.In(mill, by, now),
+            TicketStep.WeighIn => new WeighIn(ticket, weight) { Scale = scale, At = at, Seen = Seen }.In(mill, by, now),
+            TicketStep.WeighOut => new WeighOut(ticket, weight) { Scale = scale, At = at, Seen = Seen }.In(mill, by, now),
             TicketStep.Sample => new ReadSample(ticket, key, at ?? now, sample!.Readings) { Seen = Seen }.In(mill, by),
             _ => new DecideLoad(ticket, key, decision!, (form.Why ?? "").Trim()) { At = at, Seen = Seen, Advice = AdviceSight.Advise(mill, ticket, at ?? now) }.In(mill, by, now),
         };

@@ -18,6 +18,9 @@ public sealed class StepForm : SampleForm
     /// <summary>Kilograms, weighed out.</summary>
     public string? Tare { get; set; }
 
+    /// <summary>Name of the scale, as its certificate is kept under; may be empty.</summary>
+    public string? Scale { get; set; }
+
     /// <summary>Accept, discount, divert, set aside or turn away.</summary>
     public string? Decision { get; set; }
 

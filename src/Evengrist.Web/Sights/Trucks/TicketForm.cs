@@ -36,6 +36,9 @@ public sealed class TicketForm : SampleForm
     /// <summary>Kilograms.</summary>
     public string? Tare { get; set; }
 
+    /// <summary>Name of the scale, as its certificate is kept under; may be empty.</summary>
+    public string? Scale { get; set; }
+
     /// <summary>Code of the bin.</summary>
     public string? Bin { get; set; }
 

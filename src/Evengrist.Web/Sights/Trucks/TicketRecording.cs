@@ -24,6 +24,7 @@ public static class TicketRecording
         var truck = new ReceiveTruck(entry.Ticket == default ? "" : entry.Ticket.ToString(), source.Code, weighing.Gross, weighing.Tare, at)
         {
             Plate = form.Plate!.Trim(),
+            Scale = (form.Scale ?? "").Trim(),
             Material = form.Class!.Trim(),
             Readings = entry.Sample.Readings,
             Contract = entry.Contract is { } contract ? (contract.Code, contract.Version) : null,

@@ -1,6 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Serialization;
-using Evengrist.Quantities;
+using System.Text.Json;
+using Evengrist.Ledger;
 
 namespace Evengrist.Bins.Storage;
 
@@ -55,7 +55,7 @@ public static class EmcJson
         }
         catch (JsonException e)
         {
-            faults = [JsonFault.Words(e)];
+            faults = [PaperFault.Of(e, typeof(Written))];
         }
 
         return table is not null;

@@ -1,6 +1,7 @@
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
 using Evengrist.Intake.Carrying;
+using Evengrist.Ledger;
 
 namespace Evengrist.Intake.Deciding;
 
@@ -41,7 +42,7 @@ public sealed record HouseRules
         }
         catch (JsonException fault)
         {
-            (rules, faults) = (null, [$"The house rules are not as they should be: {fault.Message}"]);
+            (rules, faults) = (null, [PaperFault.Of(fault, typeof(HouseRules))]);
         }
 
         rules = faults.Count == 0 ? rules : null;

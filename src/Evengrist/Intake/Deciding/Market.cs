@@ -1,5 +1,6 @@
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
+using Evengrist.Ledger;
 
 namespace Evengrist.Intake.Deciding;
 
@@ -37,7 +38,7 @@ public sealed record Market(string Code, string Name, IReadOnlyList<MarketLimit>
         }
         catch (JsonException fault)
         {
-            (market, faults) = (null, [$"The limits are not as they should be: {fault.Message}"]);
+            (market, faults) = (null, [PaperFault.Of(fault, typeof(Market))]);
         }
 
         market = faults.Count == 0 ? market : null;

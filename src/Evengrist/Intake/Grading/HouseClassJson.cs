@@ -1,6 +1,7 @@
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using System.Text.Json.Serialization;
+using System.Text.Json;
+using Evengrist.Ledger;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Grading;
@@ -51,7 +52,7 @@ public static class HouseClassJson
         }
         catch (JsonException e)
         {
-            faults = [e.Message];
+            faults = [PaperFault.Of(e, typeof(HouseClass))];
         }
 
         return house is not null;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Evengrist.Ledger;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Sampling;
@@ -34,7 +35,7 @@ internal static class SamplingJson
         }
         catch (JsonException broken)
         {
-            return (null, broken.Message);
+            return (null, PaperFault.Of(broken, typeof(T)));
         }
     }
 

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
+using Evengrist.Ledger;
 
 namespace Evengrist.Intake.Trade;
 
@@ -32,7 +33,7 @@ public static class PaperText
         }
         catch (JsonException e)
         {
-            faults = [e.Message];
+            faults = [PaperFault.Of(e, typeof(T))];
         }
 
         return paper is not null;
