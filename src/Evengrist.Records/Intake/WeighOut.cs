@@ -48,6 +48,11 @@ public sealed record WeighOut(string Ticket, Mass Tare)
         }
 
         var at = OnTicket.When(there, Tare.Kilograms, At, now);
+        if (at < gross.At)
+        {
+            throw OnTicket.Refusal(truck, $"was weighed full at {gross.At}: it cannot be weighed empty before, at {at}. Look at the time of each.");
+        }
+
         yield return OnTicket.Weight(truck.Code, "tare", Property.TareWeight, Tare, at, there?.Instrument ?? Scale);
         yield return new Move($"{truck.Code}/net", From(book, truck), truck.Code, full - Tare, gross.At);
         var from = truck.Code;

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Evengrist.Ledger;
+using Evengrist.Quantities;
 using Microsoft.AspNetCore.Diagnostics;
 
 namespace Evengrist.Web.Security;
@@ -20,7 +20,7 @@ internal static class UnreadBody
         problem.ProblemDetails.Detail = bad switch
         {
             { StatusCode: StatusCodes.Status415UnsupportedMediaType } => "Send the body as application/json.",
-            { InnerException: JsonException json } => $"The body cannot be read. {PaperFault.Of(json)}",
+            { InnerException: JsonException json } => $"The body cannot be read. {JsonFault.Words(json)}",
             _ when bad.Message.Contains("body", StringComparison.Ordinal) => "The body is missing: send a JSON object as application/json.",
             _ => $"A part of the request cannot be read: {bad.Message}",
         };

@@ -1,9 +1,8 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json.Serialization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Evengrist.Bins.BestBin;
 using Evengrist.Bins.Shape;
-using Evengrist.Ledger;
 
 namespace Evengrist.Bins;
 
@@ -67,7 +66,7 @@ public static class BinPapers
         }
         catch (JsonException fault)
         {
-            faults = [PaperFault.Of(fault, typeof(T))];
+            faults = [fault.Message];
         }
 
         return paper is not null;

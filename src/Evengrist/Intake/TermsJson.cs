@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
 using NodaTime.Text;
@@ -54,7 +53,7 @@ public static class TermsJson
         }
         catch (JsonException e)
         {
-            faults = [PaperFault.Of(e, typeof(ContractTerms))];
+            faults = [JsonFault.Words(e, typeof(ContractTerms))];
         }
 
         return terms is not null;

@@ -77,9 +77,14 @@ public sealed class SampleEntry
 
     private TruckReading Reading(Finding found)
     {
-        var near = found.What is Property.Moisture or Property.Protein;
+        var instrument = found.What switch
+        {
+            Property.Moisture or Property.Protein => form.Instrument,
+            Property.Dockage => form.DockageTester,
+            _ => null,
+        };
         return new TruckReading(found.What, found.Value, found.Unit, found.Basis, Method(found.What, form.Method),
-            near ? (form.Instrument ?? "").Trim() : "", found.What == Property.Protein ? ProteinUncertainty : null);
+            (instrument ?? "").Trim(), found.What == Property.Protein ? ProteinUncertainty : null);
     }
 
     private static string Method(Property what, string? chosen) => what switch

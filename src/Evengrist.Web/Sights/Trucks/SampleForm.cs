@@ -38,4 +38,7 @@ public abstract class SampleForm
 
     /// <summary>With which instrument.</summary>
     public string? Instrument { get; set; }
+
+    /// <summary>With which dockage tester, as its certificate is kept under; may be empty.</summary>
+    public string? DockageTester { get; set; }
 }

@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using System.Text.Json;
-using Evengrist.Ledger;
+using System.Text.Json.Serialization;
 
 namespace Evengrist.Bins.Storage;
 
@@ -55,7 +54,7 @@ public static class EmcJson
         }
         catch (JsonException e)
         {
-            faults = [PaperFault.Of(e, typeof(Written))];
+            faults = [e.Message];
         }
 
         return table is not null;

@@ -1,7 +1,7 @@
-using System.Text.Json.Serialization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Evengrist.Intake.Carrying;
-using Evengrist.Ledger;
+using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Deciding;
 
@@ -42,7 +42,7 @@ public sealed record HouseRules
         }
         catch (JsonException fault)
         {
-            (rules, faults) = (null, [PaperFault.Of(fault, typeof(HouseRules))]);
+            (rules, faults) = (null, [JsonFault.Words(fault, typeof(HouseRules))]);
         }
 
         rules = faults.Count == 0 ? rules : null;

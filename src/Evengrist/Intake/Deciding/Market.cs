@@ -1,6 +1,6 @@
-using System.Text.Json.Serialization;
 using System.Text.Json;
-using Evengrist.Ledger;
+using System.Text.Json.Serialization;
+using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Deciding;
 
@@ -38,7 +38,7 @@ public sealed record Market(string Code, string Name, IReadOnlyList<MarketLimit>
         }
         catch (JsonException fault)
         {
-            (market, faults) = (null, [PaperFault.Of(fault, typeof(Market))]);
+            (market, faults) = (null, [JsonFault.Words(fault, typeof(Market))]);
         }
 
         market = faults.Count == 0 ? market : null;

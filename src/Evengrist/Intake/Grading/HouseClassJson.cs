@@ -1,7 +1,6 @@
-using System.Text.Json.Serialization.Metadata;
-using System.Text.Json.Serialization;
 using System.Text.Json;
-using Evengrist.Ledger;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Grading;
@@ -52,7 +51,7 @@ public static class HouseClassJson
         }
         catch (JsonException e)
         {
-            faults = [PaperFault.Of(e, typeof(HouseClass))];
+            faults = [JsonFault.Words(e, typeof(HouseClass))];
         }
 
         return house is not null;

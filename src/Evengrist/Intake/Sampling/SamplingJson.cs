@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Evengrist.Ledger;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Sampling;
@@ -35,7 +34,7 @@ internal static class SamplingJson
         }
         catch (JsonException broken)
         {
-            return (null, PaperFault.Of(broken, typeof(T)));
+            return (null, JsonFault.Words(broken, typeof(T)));
         }
     }
 

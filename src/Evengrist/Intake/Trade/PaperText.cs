@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
-using Evengrist.Ledger;
+using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Trade;
 
@@ -33,7 +33,7 @@ public static class PaperText
         }
         catch (JsonException e)
         {
-            faults = [PaperFault.Of(e, typeof(T))];
+            faults = [JsonFault.Words(e, typeof(T))];
         }
 
         return paper is not null;
