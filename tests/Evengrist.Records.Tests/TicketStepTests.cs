@@ -132,6 +132,17 @@ public sealed class TicketStepTests
         Assert.Equal(LedgerRule.OnHold, Assert.Throws<LedgerRefusal>(() => new DecideLoad(ticket, "d", ToB1).In(mill, "Ada", Now)).Rule);
     }
 
+    [Theory, OnSqlite, OnPostgres]
+    public void WeighOut_BeforeTheTruckWasWeighedFull_IsRefused(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        var ticket = Open(mill, "k1").Ticket;
+        new WeighIn(ticket, Gross) { Scale = "scale 2" }.In(mill, "Ada", Now + Duration.FromMinutes(10));
+        new DecideLoad(ticket, "d", ToB1).In(mill, "Ada", Now + Duration.FromMinutes(11));
+        Refused("cannot be weighed empty before", () => new WeighOut(ticket, Tare) { At = Now + Duration.FromMinutes(9) }.In(mill, "Ada", Now + Duration.FromMinutes(12)));
+    }
+
     private static void Steps(Mill mill, string ticket, Instant? now = null)
     {
         var at = now ?? Now + Duration.FromMinutes(10);

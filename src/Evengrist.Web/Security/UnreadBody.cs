@@ -20,7 +20,7 @@ internal static class UnreadBody
         problem.ProblemDetails.Detail = bad switch
         {
             { StatusCode: StatusCodes.Status415UnsupportedMediaType } => "Send the body as application/json.",
-            { InnerException: JsonException json } => $"The body cannot be read. {JsonFault.Words(json)}",
+            { InnerException: JsonException json } => $"The body cannot be read. {JsonFault.Words(json, typeof(UnreadBody))}",
             _ when bad.Message.Contains("body", StringComparison.Ordinal) => "The body is missing: send a JSON object as application/json.",
             _ => $"A part of the request cannot be read: {bad.Message}",
         };

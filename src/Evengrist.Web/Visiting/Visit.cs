@@ -43,6 +43,9 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>Path of this request without its query.</summary>
     public string Path => Context.Request.Path;
 
+    /// <summary>Whether a form was just sent: what an earlier one did is not said again beside the answer to it.</summary>
+    public bool Sends => HttpMethods.IsPost(Context.Request.Method);
+
     /// <summary>The query's fields but the moment, to be kept when another moment is asked for.</summary>
     public IEnumerable<KeyValuePair<string, string>> OtherQuery => Context.Request.Query.Where(q => q.Key != "asof").Select(q => KeyValuePair.Create(q.Key, q.Value.ToString()));
 

@@ -5,6 +5,7 @@ namespace Evengrist.Intake;
 /// <summary>The rules contract terms keep as data, so that a settlement cannot go wrong for their sake.</summary>
 internal static class TermsCheck
 {
+    private const int MostCode = 60;
     private const decimal MostPrice = 1_000_000m;
 
     public static IEnumerable<string> Of(ContractTerms terms)
@@ -12,6 +13,11 @@ internal static class TermsCheck
         if (string.IsNullOrWhiteSpace(terms.Code) || terms.Version < 1)
         {
             yield return "A contract needs a code and a version from 1.";
+        }
+
+        if (terms.Code.Length > MostCode || terms.Code.Any(c => char.IsWhiteSpace(c) || char.IsControl(c)))
+        {
+            yield return $"A contract's code has no blank and at most {MostCode} characters: tickets name it with its version. Its name may have blanks.";
         }
 
         if (terms.Base.Per == PriceUnit.None || terms.Base.Money.Amount is <= 0m or > MostPrice)

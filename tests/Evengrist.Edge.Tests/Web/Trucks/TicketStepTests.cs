@@ -126,6 +126,59 @@ public sealed class TicketStepTests(WebSite site)
         Assert.Equal((HttpStatusCode.Redirect, 38_460m), (again.StatusCode, site.Mill.ReadingOf(page[8..], Property.GrossWeight)!.Value));
     }
 
+    // The form that the second person sends is no longer on the page: it is answered all the same.
+    [Fact]
+    public async Task Page_AStepThatAnotherTookMeanwhile_IsAnsweredInWordsAndKeepsWhatWasTyped()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        var opened = await OpenAsync(client, "api-8");
+        var page = "/intake/" + opened.GetProperty("ticket").GetString();
+        var old = await client.GetStringAsync(new Uri(page, UriKind.Relative));
+        var weighed = await StepAsync(client, opened, "weigh-in", new() { ["gross"] = "38460" }, by: "Bea");
+        using var full = await FillAsync(client, page, old, "weigh-in", "I", new() { ["Gross"] = "38000" });
+        var html = await full.Content.ReadAsStringAsync();
+        Assert.Contains("was weighed full at 38460 kg already", html, StringComparison.Ordinal);
+        Assert.Contains("value=\"38000\"", html, StringComparison.Ordinal);
+
+        var sent = await StepAsync(client, weighed, "send", new(Decision) { ["key"] = "d1" });
+        var older = await client.GetStringAsync(new Uri(page, UriKind.Relative));
+        await StepAsync(client, sent, "weigh-out", new() { ["tare"] = "12120" }, by: "Bea");
+        using var empty = await FillAsync(client, page + "?done=true", older, "weigh-out", "O", new() { ["Tare"] = "12000" });
+        var text = Tickets.Plain(await empty.Content.ReadAsStringAsync());
+        Assert.Contains("was weighed empty at 12120 kg already", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Recorded. It stands", text, StringComparison.Ordinal);
+        using var sample = await FillAsync(client, page, older, "readings", "P", new() { ["Moisture"] = "13.7" });
+        Assert.Equal(HttpStatusCode.Conflict, sample.StatusCode);
+        Assert.Contains("tare 12,120 kg", Tickets.Plain(await sample.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{ no", "It is no JSON at line 1")]
+    [InlineData("{ \"seen\": \"1\", \"gross\": 38460 }", "gross (line 1): write a text in quotes")]
+    [InlineData("", "The body is missing")]
+    public async Task Api_BodyThatCannotBeRead_IsRefusedInWords(string body, string says)
+    {
+        using var client = site.Client();
+        using var answer = await client.PostAsync(new Uri("/api/intake/tickets/25-0101-777/weigh-in?by=Ada", UriKind.Relative), new StringContent(body, System.Text.Encoding.UTF8, "application/json"));
+        var problem = await answer.Content.ReadFromJsonAsync<JsonElement>();
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains(says, problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Evengrist.", problem.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Weighings_NameTheirScale()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        var opened = await OpenAsync(client, "api-9");
+        var weighed = await StepAsync(client, opened, "weigh-in", new() { ["gross"] = "38460", ["scale"] = "scale 2" });
+        Assert.Equal("scale 2", weighed.GetProperty("readings")[0].GetProperty("instrument").GetString());
+        var graded = await StepAsync(client, weighed, "sample", new() { ["key"] = "s", ["moisture"] = "12", ["dockage"] = "0.8", ["instrument"] = "NIR-9", ["dockageTester"] = "DK-9" });
+        Assert.Equal(["scale 2", "NIR-9", "DK-9"], graded.GetProperty("readings").EnumerateArray().Select(r => r.GetProperty("instrument").GetString()).Order(StringComparer.Ordinal).Reverse());
+        var page = await client.GetStringAsync(new Uri("/intake/" + opened.GetProperty("ticket").GetString(), UriKind.Relative));
+        Assert.Contains("name=\"P.DockageTester\" type=\"text\" value=\"DK-9\"", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task PutRight_OfATicketChangedByAnother_IsRefused()
     {
