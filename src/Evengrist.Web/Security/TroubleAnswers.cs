@@ -10,7 +10,7 @@ public static class TroubleAnswers
     public static void UseTroubleAnswers(this IApplicationBuilder app)
     {
         app.UseWhen(IsApi, api => api
-            .UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf })
+            .UseExceptionHandler(new ExceptionHandlerOptions { StatusCodeSelector = StatusOf, SuppressDiagnosticsCallback = trouble => trouble.Exception is BadHttpRequestException })
             .UseStatusCodePages());
         app.UseWhen(context => !IsApi(context), pages =>
         {

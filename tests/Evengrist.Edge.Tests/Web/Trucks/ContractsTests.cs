@@ -80,7 +80,7 @@ public sealed class ContractsTests(WebSite site)
     private static string Json(string code, int version) => TermsJson.Write(ExampleContract.Terms with
     {
         Code = code, Version = version, Name = "a test",
-        Scales = [ReferenceScales.KansasCityHardWinter with { Code = "P", Steps = [new(11m, 0m), new(11.2m, 0.05m), new(16m, 0.64m)] }],
+        Scales = [ReferenceScales.KansasCityHardWinter with { Code = "P", Steps = [new(11m, 0m), new(11.2m, 0.05m), new(12.8m, 0.64m)], End = 16m }],
     });
 
     private static Task<HttpResponseMessage> KeepAsync(HttpClient client, string json) => WebSite.PostAsync(client, "/intake/contracts", "/intake/contracts", [new("_handler", "contract"), new("Json", json)]);
