@@ -22,6 +22,11 @@ public static partial class JsonFault
     // The reader names the type it was at; where that is a whole object, its member is the last of the path.
     private static Type? Asked(string path, string name, Type root)
     {
+        if (name.StartsWith("System.Collections.", StringComparison.Ordinal))
+        {
+            return typeof(System.Collections.IEnumerable);
+        }
+
         var type = Type.GetType(name) ?? root.Assembly.GetType(name);
         return type?.GetProperties().FirstOrDefault(p => p.Name.Equals(path.Split('.')[^1].Split('[')[0], StringComparison.OrdinalIgnoreCase))?.PropertyType ?? type;
     }

@@ -33,7 +33,7 @@ public sealed class TermsJsonTests
     [InlineData("", "")]
     [InlineData("null", "object")]
     [InlineData("[]", "")]
-    [InlineData("{}", "required")]
+    [InlineData("{}", "must be there and is missing")]
     public void TryRead_NotTerms_Refused(string json, string reason) => Refused(json, reason);
 
     [Theory]
@@ -43,7 +43,7 @@ public sealed class TermsJsonTests
     [InlineData("\"basis\": \"12mb\"", "\"basis\": \"none\"", "needs a moisture basis")]
     [InlineData("\"currency\": \"USD\"", "\"currency\": \"dollars\"", "not a currency")]
     [InlineData("\"from\": \"2025-07-01\"", "\"from\": \"1 July\"", "A date is written")]
-    [InlineData("\"durum\": false", "\"durum\": false, \"durum\": true", "uplicate")]
+    [InlineData("\"durum\": false", "\"durum\": false, \"durum\": true", "stands twice")]
     [InlineData("\"durum\": false", "\"duram\": false", "duram")]
     [InlineData("\"amount\": 6.20", "\"amount\": -6.20", "base price lies above 0")]
     [InlineData("\"amount\": 6.20", "\"amount\": 1e300", "")]

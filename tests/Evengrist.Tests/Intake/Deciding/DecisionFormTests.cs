@@ -37,7 +37,7 @@ public sealed class DecisionFormTests
     [InlineData("{}", "limits")]
     [InlineData("{\"code\":\"X\",\"name\":\"X\",\"limits\":[{\"what\":\"Don\",\"stage\":\"AsReceived\",\"most\":1,\"unit\":\"%\",\"source\":\"\",\"mark\":\"House\"}]}", "mg/kg")]
     [InlineData("{\"code\":\"X\",\"name\":\"X\",\"limits\":[],\"other\":1}", "other")]
-    [InlineData("[", "not as they should be")]
+    [InlineData("[", "not of the kind that belongs there")]
     public void Market_PaperThatCannotBe_SaysWhatIsWrong(string json, string says)
     {
         Assert.False(Market.TryRead(json, out _, out var faults));
