@@ -29,7 +29,7 @@ public sealed class YearDesk : IDisposable
         YearPlan? newest;
         lock (gate)
         {
-            newest = plans.Where(p => p.Question.Terms == terms && p.Question.At <= at && at - p.Question.At < Duration.FromDays(7)).MaxBy(p => p.Question.At).Plan;
+            newest = plans.Where(p => p.Question.Terms == terms && p.Question.At <= at && at - p.Question.At < Duration.FromDays(7)).OrderByDescending(p => p.Question.At).Select(p => p.Plan).FirstOrDefault();
         }
 
         return newest?.Linear is SeasonPlanned linear ? TruckYear.Of(linear.Plan, kept.Terms, load) : null;

@@ -103,6 +103,13 @@ public sealed class SeasonOfTheYearTests(DemonstrationSite site)
         Assert.Contains("There is no ticket", await Tickets.TextAsync(client, "/season/truck?ticket=nope"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Truck_WithoutAPlanOfItsWeek_IsRankedByTheValuesKept()
+    {
+        using var client = site.Client();
+        Assert.Contains("what a tonne is worth to the whole year is not in it", await Tickets.TextAsync(client, "/intake/25-0709-061?asof=2025-07-09T18:00"), StringComparison.Ordinal);
+    }
+
     private static async Task<string> UntilAsync(HttpClient client, Func<string, bool> holds)
     {
         for (var tries = 0; tries < 600; tries++)
