@@ -8,6 +8,12 @@ public static class SeasonFaults
     {
         ArgumentNullException.ThrowIfNull(spec);
         var faults = new FaultList();
+        if (HasHoles(spec))
+        {
+            faults.Add("lists", "one of them holds nothing (null) where something is needed: fill it in or take it out.");
+            return faults.Found;
+        }
+
         Periods(spec, faults);
         if (faults.Found.Count > 0)
         {
@@ -41,6 +47,15 @@ public static class SeasonFaults
         }
 
         return faults.Found;
+    }
+
+    // A text from outside may put null into a list; nothing else can be said of such a spec.
+    private static bool HasHoles(SeasonSpec spec)
+    {
+        static bool Any<T>(IEnumerable<T> list) => list.Any(x => x is null);
+        return Any(spec.Periods) || Any(spec.Units) || Any(spec.Wheats) || Any(spec.Flours) || Any(spec.Homes) || Any(spec.Offers) || Any(spec.CarryOut) || Any(spec.Choices)
+            || spec.AllWheats.Any(w => Any(w.Layers) || Any(w.Deliveries)) || spec.Offers.Any(o => Any(o.Tiers))
+            || spec.Flours.Any(f => Any(f.Limits) || Any(f.Classes) || Any(f.Wheats) || f.Limits.Any(l => Any(l.Relief)));
     }
 
     private static void Periods(SeasonSpec spec, FaultList faults)

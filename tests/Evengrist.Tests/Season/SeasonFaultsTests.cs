@@ -43,6 +43,8 @@ public sealed class SeasonFaultsTests
         { "choice 0", "there is no wheat X", Good with { Choices = [new UseChoice("X", "WB", 0, 0, 10)] } },
         { "choice 0", "it lies from 20 to 10", Good with { Choices = [new UseChoice("B1", "WB", 0, 20, 10)] } },
         { "flour WB, most gates", "it is 0", Good with { Flours = [Flour with { MostGates = 0 }] } },
+        { "lists", "holds nothing", Good with { Wheats = [null!] } },
+        { "lists", "holds nothing", Good with { Flours = [Flour with { Limits = [null!] }] } },
         { "currency", "it is missing", Good with { Currency = " " } },
     };
 
