@@ -77,7 +77,7 @@ public sealed class SamplingCaseTests
     [InlineData("probe", """{ "rule": "us-hopper-bottom", "vehicle": "flatBottom", "load": { "t": 1 }, "depthM": 1 }""", "is not for this vehicle")]
     [InlineData("test", """{ "test": "don", "limit": 1, "load": { "t": 26 } }""", "one of prior and history")]
     [InlineData("test", """{ "test": "smell", "limit": 1, "load": { "t": 26 }, "prior": { "mean": 1, "sd": 1 } }""", "$.test: read \"smell\"; expected fallingNumber or don")]
-    [InlineData("test", """{ "test": "fallingNumber", "limit": 40, "load": { "t": 26 }, "prior": { "mean": 25, "sd": 1 } }""", "above 50 s")]
+    [InlineData("test", """{ "test": "fallingNumber", "limit": 40, "load": { "t": 26 }, "prior": { "mean": 25, "sd": 1 }, "claim": 900, "minutes": 8, "costPerMinute": 1 }""", "above 50 s")]
     [InlineData("screen", """{ "limit": 1, "trucks": [ { "code": "a", "t": 1 } ] }""", "2 to 100 loads")]
     [InlineData("screen", """{ "limit": 1, "trucks": [ { "code": "a", "t": 1, "kg": 1 }, { "code": "b", "t": -1 } ] }""", "$.trucks[0]: read \"an object\"; expected a mass: one of t and kg")]
     public void Run_BadCase_SaysWhatAndWhere(string verb, string text, string said)
@@ -90,7 +90,7 @@ public sealed class SamplingCaseTests
 
     [Theory]
     [InlineData("probe", """{ "rule": "static-by-mass", "vehicle": "flatBottom", "load": { "t": 80 }, "depthM": 2 }""", "ends at 50 t")]
-    [InlineData("test", """{ "test": "don", "limit": 1, "load": { "t": 26 }, "history": [ { "value": 0.2 } ] }""", "5 are needed")]
+    [InlineData("test", """{ "test": "don", "limit": 1, "load": { "t": 26 }, "history": [ { "value": 0.2 } ], "claim": 900, "minutes": 8, "costPerMinute": 1 }""", "5 are needed")]
     public void Run_SoundCaseWithoutAnAnswer_SaysWhy(string verb, string text, string said)
     {
         using var folder = new Folder();
