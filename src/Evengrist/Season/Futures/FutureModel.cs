@@ -1,0 +1,107 @@
+using Evengrist.Ledger;
+
+namespace Evengrist.Season.Futures;
+
+/// <summary>Draws what may befall the mill: deliveries, quality, demand, and the errors of what reads them.</summary>
+/// <remarks>
+/// A district's tonnes and mean quality move together for all its deliveries; each delivery and purchase has its own noise on top; one error of each instrument is
+/// in everything it read, what lies in store included. All normal; tonnes and demand never fall below 0. Model: docs/model/season-promise.md.
+/// </remarks>
+public static class FutureModel
+{
+    private const double LeastFallingNumber = 61;
+
+    /// <summary>Draws one future.</summary>
+    /// <param name="frame">The plan, laid out.</param>
+    /// <param name="future">Number of the future, 0 or more: the same number of the same spec is the same future.</param>
+    public static FutureWorld Draw(FutureFrame frame, int future)
+    {
+        ArgumentNullException.ThrowIfNull(frame);
+        ArgumentOutOfRangeException.ThrowIfNegative(future);
+        var (spec, season, draws) = (frame.Spec, frame.Season, new FutureDraws(frame.Spec.Seed, future));
+        double[] shared = [.. frame.Properties.Select(p => draws.Normal() * (spec.Instruments.FirstOrDefault(i => i.What == p)?.Shared ?? 0))];
+        var districts = spec.Districts.ToDictionary(
+            d => d.District, d => (Tonnes: d.TonnesShare * draws.Normal(), Quality: frame.Properties.Select(p => draws.Normal() * (d.Quality.FirstOrDefault(q => q.What == p)?.Spread ?? 0)).ToArray()), StringComparer.Ordinal);
+        double[] own = [.. frame.Properties.Select(p => spec.Instruments.FirstOrDefault(i => i.What == p)?.Own ?? 0)];
+        var nothing = new double[frame.Properties.Count];
+        var lots = new List<FutureLot>();
+        for (var k = 0; k < season.Wheats.Count; k++)
+        {
+            var wheat = season.Wheats[k];
+            if (wheat.Layers.Count > 0)
+            {
+                lots.AddRange(wheat.Layers.Select(l => InStore(k, l.Tonnes, l.MoisturePercent, Over(l.Quality, wheat.Quality))));
+            }
+            else if (wheat.OpeningTonnes > 0)
+            {
+                lots.Add(InStore(k, wheat.OpeningTonnes, wheat.MoisturePercent, wheat.Quality));
+            }
+
+            foreach (var delivery in wheat.Deliveries.OrderBy(d => d.Period))
+            {
+                var (byDistrict, moved) = districts.TryGetValue(delivery.District, out var d) ? d : (0, nothing);
+                var tonnes = Math.Max(0, (delivery.Tonnes * (1 + byDistrict)) + (delivery.TonnesSpread * draws.Normal()));
+                lots.Add(Coming(k, delivery.Period, tonnes, delivery.MoisturePercent ?? wheat.MoisturePercent, Over(delivery.Quality, wheat.Quality), moved));
+            }
+        }
+
+        FutureLot?[][] offered = [.. season.Offers.Select((o, i) => Enumerable.Range(0, frame.Periods).Select(t =>
+            t >= o.First && t <= o.Last ? Coming(frame.FirstOffer + i, t, 0, o.Wheat.MoisturePercent, o.Wheat.Quality, nothing) : null).ToArray())];
+        double[][] demand = [.. season.Flours.Select(f => Demand(f, spec.Demands.FirstOrDefault(d => d.Flour == f.Code)))];
+        return new FutureWorld(lots, offered, demand);
+
+        double[] Demand(SeasonFlour flour, DemandSpread? spread)
+        {
+            var year = (spread?.YearShare ?? 0) * draws.Normal();
+            return [.. flour.Demand.Select(d => d * Math.Max(0, 1 + year + ((spread?.PeriodShare ?? 0) * draws.Normal())))];
+        }
+
+        // What lies there reads what it reads; the truth is that less the errors.
+        FutureLot InStore(int k, double tonnes, double moisture, SeasonQuality quality) => Lot(k, -1, tonnes, moisture, quality, (value, p) =>
+            (value.Value - shared[p] - (value.Spread * draws.Normal()), value.Value));
+
+        // What comes is what it is; it reads that and the errors.
+        FutureLot Coming(int k, int period, double tonnes, double moisture, SeasonQuality quality, double[] moved) => Lot(k, period, tonnes, moisture, quality, (value, p) =>
+        {
+            var truth = value.Value + moved[p] + (value.Spread * draws.Normal());
+            return (truth, truth + shared[p] + (own[p] * draws.Normal()));
+        });
+
+        FutureLot Lot(int k, int period, double tonnes, double moisture, SeasonQuality quality, Func<SeasonValue, int, (double True, double Believed)> values)
+        {
+            var (truth, belief) = (new double[frame.Properties.Count], new double[frame.Properties.Count]);
+            for (var p = 0; p < truth.Length; p++)
+            {
+                if (!quality.TryGet(frame.Properties[p], out var value))
+                {
+                    (truth[p], belief[p]) = (double.NaN, double.NaN);
+                    continue;
+                }
+
+                var (is_, read) = values(value, p);
+                (truth[p], belief[p]) = (Scaled(frame.Properties[p], is_, value), Scaled(frame.Properties[p], read, value));
+            }
+
+            return new FutureLot(k, period, tonnes, moisture, truth, belief);
+        }
+    }
+
+    private static double Scaled(Property what, double value, SeasonValue of) =>
+        SeasonScale.OnScale(what, SeasonScale.Falls(what) ? Math.Max(LeastFallingNumber, value) : Math.Max(0, value), of.Basis);
+
+    private static SeasonQuality Over(SeasonQuality? own, SeasonQuality mean)
+    {
+        if (own is null)
+        {
+            return mean;
+        }
+
+        var values = new Dictionary<Property, SeasonValue>(mean.Values);
+        foreach (var (what, value) in own.Values)
+        {
+            values[what] = value;
+        }
+
+        return new SeasonQuality(values);
+    }
+}
