@@ -1,5 +1,3 @@
-using Evengrist.Ledger;
-
 namespace Evengrist.Season.Futures;
 
 /// <summary>Lays out the limits of a flour: relief that a plan has bought moves the edge aimed at, a tolerance the edge judged by.</summary>
@@ -20,7 +18,7 @@ internal static class FrameLimits
 
         double Edge(double by) => SeasonScale.OnScale(limit.What, Sound(limit, least ? at - by : at + by), limit.Basis);
         return new FrameLimit(
-            frame.Properties.ToList().IndexOf(limit.What), least != SeasonScale.Falls(limit.What), limit.What.NeedsBasis(), limit.MissPrice / SeasonScale.PerUnit(limit.What, at),
+            frame.Properties.ToList().IndexOf(limit.What), least != SeasonScale.Falls(limit.What), frame.ByDry[frame.Properties.ToList().IndexOf(limit.What)], limit.MissPrice / SeasonScale.PerUnit(limit.What, at),
             [.. granted.Select(Edge)], [.. granted.Select(g => Edge(g + tolerance))]);
     }
 

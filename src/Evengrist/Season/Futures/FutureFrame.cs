@@ -19,6 +19,7 @@ public sealed class FutureFrame
         Spec = spec;
         Wheats = [.. Season.AllWheats];
         Properties = [.. Season.Flours.SelectMany(f => f.Limits).Select(l => l.What).Distinct().Order()];
+        ByDry = [.. Properties.Select(p => SeasonScale.Weight(p, 50) < 1)];
         (WheatIndex, FlourIndex) = (Numbers(Wheats.Select(w => w.Code)), Numbers(Season.Flours.Select(f => f.Code)));
         var periods = Season.Periods.Count;
         Use = Table(spec.Plan.Uses, periods);
@@ -73,6 +74,9 @@ public sealed class FutureFrame
     public IReadOnlyList<Property> Properties { get; }
 
     internal int Periods => Season.Periods.Count;
+
+    /// <summary>Whether each property averages by dry matter.</summary>
+    internal bool[] ByDry { get; }
 
     internal Dictionary<string, int> WheatIndex { get; }
 

@@ -1,12 +1,10 @@
-using Evengrist.Ledger;
-
 namespace Evengrist.Season.Futures;
 
 /// <summary>What lies of a wheat in a future: its lots, first in first out.</summary>
 internal sealed class WheatPile(FutureFrame frame)
 {
     private readonly List<(FutureLot Lot, double Left)> lots = [];
-    private readonly bool[] byDry = [.. frame.Properties.Select(p => p.NeedsBasis())];
+    private readonly bool[] byDry = frame.ByDry;
     private int at;
 
     public double Tonnes { get; private set; }

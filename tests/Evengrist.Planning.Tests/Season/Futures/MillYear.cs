@@ -69,7 +69,11 @@ internal static class MillYear
     ];
 
     private static SeasonFlour Flour(string code, string unit, double wheatPerRunDay, double yield, int[] run, string[] classes, params SeasonLimit[] limits) =>
-        new(code, unit, [.. run.Select(d => d * wheatPerRunDay * yield * 0.985)], yield, 900) { Classes = classes, Limits = limits, ByProductPerTonne = 150 };
+        new(code, unit, [.. run.Select(d => d * wheatPerRunDay * yield * 0.95)], yield, 900)
+        {
+            // Flour for three running days stays in store, so that a busy week is not a week without flour.
+            Classes = classes, Limits = limits, ByProductPerTonne = 150, OpeningTonnes = 3 * wheatPerRunDay * yield, StockLeast = 3 * wheatPerRunDay * yield, StockMost = 6 * wheatPerRunDay * yield,
+        };
 
     private static SeasonLimit Protein(double least, double most) => new(Property.Protein, least, most, 400) { Basis = Basis.At12 };
 
