@@ -10,12 +10,13 @@ return args switch
     ["records"] => RecordsBench.Run(),
     ["year"] => YearBench.Run(),
     ["season", .. var rest] => SeasonBench.Run(rest),
+    ["promise", .. var rest] => PromiseBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | desk");
     return 2;
 }

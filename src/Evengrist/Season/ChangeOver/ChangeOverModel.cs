@@ -17,7 +17,7 @@ public static class ChangeOverModel
         return Faults(spec) is { Count: > 0 } faults ? new ChangeOverRefused(faults) : new ChangeOverLaid([.. spec.Flours.Select(f => Flour(spec, f))]);
     }
 
-    private static FlourChange Flour(ChangeOverSpec spec, ChangingFlour flour)
+    private static FlourChangeOver Flour(ChangeOverSpec spec, ChangingFlour flour)
     {
         var known = flour.Old.Quality.Values.Keys.Where(p => SeasonScale.Averages(p) && flour.New.Quality.TryGet(p, out _)).Order().ToArray();
         var steps = new List<ChangeStep>();
@@ -28,7 +28,7 @@ public static class ChangeOverModel
             before = share;
         }
 
-        return new FlourChange(flour.Code, steps, spec.LargestMoves.Where(m => known.Contains(m.What)).Select(m => LargestStep(flour, m)).DefaultIfEmpty(1).Min());
+        return new FlourChangeOver(flour.Code, steps, spec.LargestMoves.Where(m => known.Contains(m.What)).Select(m => LargestStep(flour, m)).DefaultIfEmpty(1).Min());
     }
 
     private static PropertyMove Move(ChangingFlour flour, Property what, double before, double share)

@@ -7,7 +7,7 @@ public abstract record ChangeOverOutcome;
 
 /// <summary>The steps, flour by flour.</summary>
 /// <param name="Flours">In the order asked.</param>
-public sealed record ChangeOverLaid(IReadOnlyList<FlourChange> Flours) : ChangeOverOutcome;
+public sealed record ChangeOverLaid(IReadOnlyList<FlourChangeOver> Flours) : ChangeOverOutcome;
 
 /// <summary>What was asked cannot be meant.</summary>
 /// <param name="Faults">Every fault found.</param>
@@ -17,7 +17,7 @@ public sealed record ChangeOverRefused(IReadOnlyList<SeasonFault> Faults) : Chan
 /// <param name="Flour">Its code.</param>
 /// <param name="Steps">One for each share of new crop.</param>
 /// <param name="LargestStep">The largest step of share at which no property is expected to move, its spread twice over included, by more than its largest move; 1 where none is named.</param>
-public sealed record FlourChange(string Flour, IReadOnlyList<ChangeStep> Steps, double LargestStep);
+public sealed record FlourChangeOver(string Flour, IReadOnlyList<ChangeStep> Steps, double LargestStep);
 
 /// <summary>One step.</summary>
 /// <param name="Share">New crop in the mix, 0 to 1.</param>

@@ -4,8 +4,8 @@ namespace Evengrist.Season.Futures;
 
 /// <summary>Draws what may befall the mill: deliveries, quality, demand, and the errors of what reads them.</summary>
 /// <remarks>
-/// A district's tonnes and mean quality move together for all its deliveries; each delivery and purchase has its own noise on top; one error of each instrument is
-/// in everything it read, what lies in store included. All normal; tonnes and demand never fall below 0. Model: docs/model/season-promise.md.
+/// A district's tonnes and mean quality move together for all its deliveries; each delivery and purchase has its own noise on top; one error of each instrument,
+/// drifting, is in everything it read, what lies in store included. Busy periods come in runs. All normal; tonnes and demand never fall below 0. Model: docs/model/season-promise.md.
 /// </remarks>
 public static class FutureModel
 {
@@ -19,7 +19,7 @@ public static class FutureModel
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentOutOfRangeException.ThrowIfNegative(future);
         var (spec, season, draws) = (frame.Spec, frame.Season, new FutureDraws(frame.Spec.Seed, future));
-        double[] shared = [.. frame.Properties.Select(p => draws.Normal() * (spec.Instruments.FirstOrDefault(i => i.What == p)?.Shared ?? 0))];
+        double[][] shared = [.. frame.Properties.Select(p => Shared(spec.Instruments.FirstOrDefault(i => i.What == p)))];
         var districts = spec.Districts.ToDictionary(
             d => d.District, d => (Tonnes: d.TonnesShare * draws.Normal(), Quality: frame.Properties.Select(p => draws.Normal() * (d.Quality.FirstOrDefault(q => q.What == p)?.Spread ?? 0)).ToArray()), StringComparer.Ordinal);
         double[] own = [.. frame.Properties.Select(p => spec.Instruments.FirstOrDefault(i => i.What == p)?.Own ?? 0)];
@@ -53,18 +53,37 @@ public static class FutureModel
         double[] Demand(SeasonFlour flour, DemandSpread? spread)
         {
             var year = (spread?.YearShare ?? 0) * draws.Normal();
-            return [.. flour.Demand.Select(d => d * Math.Max(0, 1 + year + ((spread?.PeriodShare ?? 0) * draws.Normal())))];
+            var (hold, last) = (spread?.Hold ?? 0, draws.Normal());
+            var fresh = Math.Sqrt(1 - (hold * hold));
+            return [.. flour.Demand.Select(d =>
+            {
+                last = (hold * last) + (fresh * draws.Normal());
+                return d * Math.Max(0, 1 + year + ((spread?.PeriodShare ?? 0) * last));
+            })];
+        }
+
+        // The error that everything read in a period has in common; the first is in what lies in store.
+        double[] Shared(InstrumentSpread? spread)
+        {
+            var error = draws.Normal() * (spread?.Shared ?? 0);
+            var errors = new double[frame.Periods];
+            for (var t = 0; t < errors.Length; t++)
+            {
+                (errors[t], error) = (error, error + (draws.Normal() * (spread?.Drift ?? 0)));
+            }
+
+            return errors;
         }
 
         // What lies there reads what it reads; the truth is that less the errors.
         FutureLot InStore(int k, double tonnes, double moisture, SeasonQuality quality) => Lot(k, -1, tonnes, moisture, quality, (value, p) =>
-            (value.Value - shared[p] - (value.Spread * draws.Normal()), value.Value));
+            (value.Value - shared[p][0] - (value.Spread * draws.Normal()), value.Value));
 
         // What comes is what it is; it reads that and the errors.
         FutureLot Coming(int k, int period, double tonnes, double moisture, SeasonQuality quality, double[] moved) => Lot(k, period, tonnes, moisture, quality, (value, p) =>
         {
             var truth = value.Value + moved[p] + (value.Spread * draws.Normal());
-            return (truth, truth + shared[p] + (own[p] * draws.Normal()));
+            return (truth, truth + shared[p][period] + (own[p] * draws.Normal()));
         });
 
         FutureLot Lot(int k, int period, double tonnes, double moisture, SeasonQuality quality, Func<SeasonValue, int, (double True, double Believed)> values)

@@ -45,12 +45,13 @@ public static class FuturesFaults
             var where = $"demand of {demand.Flour}";
             Check(season.Flours.Any(f => f.Code == demand.Flour), where, "There is no such flour in the plan.");
             Check(Spread(demand.YearShare) && Spread(demand.PeriodShare), where, $"Spreads of {demand.YearShare} and {demand.PeriodShare} cannot be; give shares of 0 or more.");
+            Check(demand.Hold is >= 0 and < 1, where, $"A hold of {demand.Hold} cannot be; give 0 up to below 1.");
         }
 
         foreach (var instrument in spec.Instruments)
         {
             Known(instrument.What, "instrument");
-            Check(Spread(instrument.Shared) && Spread(instrument.Own), $"instrument, {instrument.What}", $"Errors of {instrument.Shared} and {instrument.Own} cannot be; give standard deviations of 0 or more.");
+            Check(Spread(instrument.Shared) && Spread(instrument.Own) && Spread(instrument.Drift), $"instrument, {instrument.What}", $"Errors of {instrument.Shared} and {instrument.Own} cannot be; give standard deviations of 0 or more.");
         }
 
         foreach (var tolerance in spec.Tolerances)

@@ -35,8 +35,8 @@ internal sealed class HiddenTruth
             {
                 Quality = [new(Property.Protein, Sd(() => Normal() * d.Value.Protein)), new(Property.FallingNumber, Sd(() => Normal() * d.Value.Fn))],
             })],
-            Demands = [.. demand.Select(d => new DemandSpread(d.Key, Sd(() => Normal() * d.Value.Year), Sd(() => Normal() * d.Value.Week)))],
-            Instruments = [new(Property.Protein, Sd(() => Bias(40)[20]), truckError / 4), new(Property.FallingNumber, Sd(() => Normal() * fnBias), 4)],
+            Demands = [.. demand.Select(d => new DemandSpread(d.Key, Sd(() => Normal() * d.Value.Year), Sd(() => Normal() * d.Value.Week)) { Hold = Math.Clamp(d.Value.Hold + (Normal() * 0.05), 0, 0.95) })],
+            Instruments = [new(Property.Protein, Sd(() => Normal() * biasSpread), truckError / 4) { Drift = Sd(() => Normal() * biasWalk) }, new(Property.FallingNumber, Sd(() => Normal() * fnBias), 4)],
             Tolerances = [new(Property.Protein, 0.2), new(Property.FallingNumber, 15), new(Property.TestWeight, 0.4), new(Property.Don, 0.05)],
         };
     }
