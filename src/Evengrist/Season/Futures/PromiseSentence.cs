@@ -33,7 +33,7 @@ public static class PromiseSentence
         var tolerances = spec.Tolerances.Count == 0 ? "no tolerance beyond the limits of the wheat mix"
             : "limits of the wheat mix to a tolerance of " + string.Join(", ", spec.Tolerances.Select(t => FormattableString.Invariant($"{t.By:0.###} {Unit(t.What)} {t.What.Words()}").Trim()));
         return FormattableString.Invariant(
-            $"Basis: {promise.Futures} futures of deliveries, quality, demand and instrument error (seed {spec.Seed}), milled after the plan that starts {season.Start:uuuu-MM-dd}; on target means made in full to {100 * (1 - spec.MadeTolerance):0.#} % and true quality within the {tolerances}. Reckoned, not seen, and not calibrated: against simulated crop years it states too much (docs/model/season-promise.md). It holds no further than the spreads given.");
+            $"Basis: {promise.Futures} futures of deliveries, quality, demand and instrument error (seed {spec.Seed}), milled after the plan that starts {season.Start:uuuu-MM-dd}; on target means made in full to {100 * (1 - spec.MadeTolerance):0.#} % and true quality within the {tolerances}. Reckoned, not seen; tried against simulated crop years only, and no truer than the spreads given.");
     }
 
     private static string Through(SeasonPeriod period) => period.End.PlusDays(-1).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);

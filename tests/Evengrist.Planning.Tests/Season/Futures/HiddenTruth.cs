@@ -29,7 +29,14 @@ internal sealed class HiddenTruth
     public FuturesSpec Known(SeasonPlan plan, int futures, int years = 15)
     {
         double Sd(Func<double> draw) => Math.Sqrt(Enumerable.Range(0, years).Select(_ => draw()).ToArray() is var x ? x.Sum(v => v * v) / years : 0);
-        return new FuturesSpec(plan, futures, dice.Next())
+
+        // A lot of two trucks is as uncertain as two trucks are: years past tell how far lots of each size lay from their district.
+        double Lot(SeasonDelivery d, double field) => Sd(() => (Normal() * field * 0.8) + (Normal() * districts[d.District].Truck / Math.Sqrt(Math.Max(1, Math.Round(d.Tonnes / TruckTonnes)))));
+        var told = plan.Spec.Wheats.Select(w => w with
+        {
+            Deliveries = [.. w.Deliveries.Select(d => d with { Quality = w.Quality.With(Property.Protein, w.Quality.Values[Property.Protein] with { Spread = Lot(d, w.Quality.Values[Property.Protein].Spread) }) })],
+        });
+        return new FuturesSpec(plan with { Spec = plan.Spec with { Wheats = [.. told] } }, futures, dice.Next())
         {
             Districts = [.. districts.Select(d => new DistrictSpread(d.Key, Sd(() => Yield(d.Value) - 1))
             {
