@@ -20,6 +20,9 @@ internal sealed class JsonNode(JsonElement element, string path, List<Fault> fau
     /// <summary>Whether it is a text.</summary>
     public bool IsText => element.ValueKind == JsonValueKind.String;
 
+    /// <summary>Whether it is a number.</summary>
+    public bool IsNumber => element.ValueKind == JsonValueKind.Number;
+
     /// <summary>Notes a fault unless this is an object with no other members than these.</summary>
     public bool IsObject(params string[] known)
     {

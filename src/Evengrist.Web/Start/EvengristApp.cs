@@ -84,6 +84,7 @@ public static class EvengristApp
         app.MapOpenApi();
         app.MapChoices();
         app.MapBinsApi();
+        app.MapMixApi();
         app.MapStorageApi();
         app.MapLedgerApi();
         app.MapIntakeApi();

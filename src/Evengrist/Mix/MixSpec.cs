@@ -13,7 +13,7 @@ public sealed record MixSpec
     public IReadOnlyList<MixLimit> Limits { get; init; } = [];
 
     /// <summary>Shares of classes.</summary>
-    public IReadOnlyList<ClassShare> Classes { get; init; } = [];
+    public IReadOnlyList<ClassSpan> Classes { get; init; } = [];
 
     /// <summary>How the flour follows from the wheat; one for each property that a limit of the flour speaks of.</summary>
     public IReadOnlyList<FlourRelation> Relations { get; init; } = [];

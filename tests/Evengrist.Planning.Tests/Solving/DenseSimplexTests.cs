@@ -49,8 +49,8 @@ public sealed class DenseSimplexTests
         Assert.Equal(there.Exit, exit);
         if (exit == ExitReason.Optimal)
         {
-            Assert.Equal(there.Cost, here.Cost, 6);
-            Assert.Equal(here.Cost, here.Values().Zip(costs, (v, c) => v * c).Sum(), 8);
+            Assert.True(Math.Abs(there.Cost - here.Cost) < 1e-6);
+            Assert.True(Math.Abs(here.Cost - here.Values().Zip(costs, (v, c) => v * c).Sum()) < 1e-8);
             Assert.All(rows.Select((r, i) => r.Zip(here.Values(), (a, v) => a * v).Sum() - least[i]), s => Assert.InRange(s, -1e-7, 6 + 1e-7));
         }
     }, iter: 300);
@@ -66,7 +66,7 @@ public sealed class DenseSimplexTests
         var anew = Make(costs, rows, least);
         anew.Bound(0, 1, 1);
         Assert.Equal(anew.Solve(), copy.Solve());
-        Assert.Equal(anew.Cost, copy.Solve() == ExitReason.Optimal ? copy.Cost : anew.Cost, 7);
+        Assert.True(copy.Solve() != ExitReason.Optimal || Math.Abs(anew.Cost - copy.Cost) < 1e-6);
     }, iter: 300);
 
     [Fact]

@@ -4,4 +4,4 @@ namespace Evengrist.Mix;
 /// <param name="Class">The class.</param>
 /// <param name="Least">Least, 0 to 1.</param>
 /// <param name="Most">Most, 0 to 1.</param>
-public sealed record ClassShare(string Class, double Least, double Most);
+public sealed record ClassSpan(string Class, double Least, double Most);
