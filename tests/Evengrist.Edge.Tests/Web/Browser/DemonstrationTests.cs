@@ -15,6 +15,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/bins/B14", 390, true)]
     [InlineData("/ledger?text=telephone", 390, false)]
     [InlineData("/season", 1280, false)]
+    [InlineData("/mix?flour=WB", 1280, true)]
+    [InlineData("/mix?flour=HG", 390, false)]
     [InlineData("/season", 390, true)]
     [InlineData("/season/buying", 390, false)]
     [InlineData("/season/terms", 390, true)]

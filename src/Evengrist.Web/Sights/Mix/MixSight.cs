@@ -1,0 +1,71 @@
+using Evengrist.Bins.BestBin;
+using Evengrist.Ledger;
+using Evengrist.Mix;
+using Evengrist.Planning.Mix;
+using Evengrist.Season;
+
+namespace Evengrist.Web.Sights.Mix;
+
+/// <summary>Today's mix from what leaves the bins next, at today's cost and at what a tonne costs the year.</summary>
+/// <param name="Ask">What was asked.</param>
+/// <param name="Outcome">What came of it.</param>
+/// <param name="Remarks">What was left out or supposed.</param>
+public sealed record MixSight(MixAsk Ask, MixOutcome Outcome, IReadOnlyList<string> Remarks)
+{
+    /// <summary>Solves what was asked.</summary>
+    /// <param name="ask">What was asked.</param>
+    /// <param name="wheats">What lies in the bins, first in first out.</param>
+    /// <param name="values">What a tonne is worth today; null where nothing is kept.</param>
+    /// <param name="worth">What a tonne is worth to the year; null before there is a plan.</param>
+    /// <param name="currency">Currency of both.</param>
+    public static MixSight Of(MixAsk ask, IReadOnlyList<SeasonWheat> wheats, BandValues? values, SeasonWorth? worth, string currency)
+    {
+        ArgumentNullException.ThrowIfNull(ask);
+        ArgumentNullException.ThrowIfNull(wheats);
+        var remarks = new List<string>();
+        var bins = new List<MixBin>();
+        foreach (var wheat in wheats.Where(w => ask.Flour.Classes.Count == 0 || ask.Flour.Classes.Contains(w.WheatClass)))
+        {
+            if (Cost(wheat, values) is { } cost)
+            {
+                bins.Add(Bin(wheat, cost, worth is null ? null : worth.Of(wheat.Code) - cost, ask));
+            }
+            else
+            {
+                remarks.Add($"{wheat.Code} is left out: no value of a tonne of {wheat.WheatClass} is kept.");
+            }
+        }
+
+        remarks.Add(worth is null ? "There is no plan of the year: the cost of today alone is kept least." : "The cost of the year is kept least: what a tonne is worth to the rest of it, by the linear plan.");
+        remarks.Add("± is from the trucks' readings alone: an error that an instrument shares over all of them is not in it.");
+        var spec = new MixSpec
+        {
+            Bins = bins, Limits = ask.Limits, RateTonnesPerHour = ask.Rate, Hours = ask.Hours, Currency = currency,
+            Gates = new GateRules { StepPercent = ask.Step, MostGates = ask.Flour.MostGates, LeastOpenShare = ask.Flour.LeastShare > 0 ? ask.Flour.LeastShare : null },
+        };
+        return new MixSight(ask, ask.Faults.Count > 0 ? new MixRefused(ask.Faults) : MixSolver.Solve(spec), remarks);
+    }
+
+    private static double? Cost(SeasonWheat wheat, BandValues? values) =>
+        wheat.Quality.TryGet(Property.Protein, out var protein) ? values?.PerTonne(wheat.WheatClass, protein.Value) : null;
+
+    // What leaves next: the first layer where the bin has layers.
+    private static MixBin Bin(SeasonWheat wheat, double cost, double? year, MixAsk ask)
+    {
+        var next = wheat.Layers.Count > 0 ? wheat.Layers[0] : null;
+        var values = wheat.Quality.Values.ToDictionary(v => v.Key, v => v.Value);
+        foreach (var (what, value) in next?.Quality.Values ?? new Dictionary<Property, SeasonValue>())
+        {
+            values[what] = value;
+        }
+
+        return new MixBin(wheat.Code, wheat.WheatClass, cost)
+        {
+            YearValuePerTonne = year,
+            MoisturePercent = next?.MoisturePercent ?? wheat.MoisturePercent,
+            Values = values.ToDictionary(v => v.Key, v => new MixValue(v.Value.Value, v.Value.Basis, v.Value.Spread)),
+            Tonnes = next?.Tonnes ?? wheat.OpeningTonnes,
+            LockedShare = ask.Locks.TryGetValue(wheat.Code, out var share) ? share : null,
+        };
+    }
+}
