@@ -52,7 +52,7 @@ public sealed class BinCaseTests
     [InlineData("\"wallMetres\": 20", "\"wallMetres\": 20, \"hopperDegrees\": 45", 2, "both a slope and an outlet")]
     [InlineData("\"unit\": \"lb/bu\"", "\"unit\": \"kg\"", 2, "$.testWeight")]
     [InlineData("\"value\": 60.0", "\"value\": 600.0", 2, "Is the unit right")]
-    [InlineData("\"wallMetres\": 20", "\"wallMetres\": \"twenty\"", 2, "wallMetres (line 1, column ")]
+    [InlineData("\"wallMetres\": 20", "\"wallMetres\": \"twenty\"", 2, "wallMetres (line 1): write a number, without quotes")]
     public void Sound_WhatCannotBe_SaysWhatToDo(string was, string becomes, int status, string says)
     {
         using var folder = new Folder();
