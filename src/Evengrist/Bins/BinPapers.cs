@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Evengrist.Bins.BestBin;
 using Evengrist.Bins.Shape;
+using Evengrist.Quantities;
 
 namespace Evengrist.Bins;
 
@@ -66,7 +67,7 @@ public static class BinPapers
         }
         catch (JsonException fault)
         {
-            faults = [fault.Message];
+            faults = [JsonFault.Words(fault, typeof(T))];
         }
 
         return paper is not null;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Evengrist.Quantities;
 
 namespace Evengrist.Bins.Storage;
 
@@ -54,7 +55,7 @@ public static class EmcJson
         }
         catch (JsonException e)
         {
-            faults = [e.Message];
+            faults = [JsonFault.Words(e, typeof(Written))];
         }
 
         return table is not null;

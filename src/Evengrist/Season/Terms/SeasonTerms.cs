@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using Evengrist.Intake;
+using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Season.Terms;
@@ -77,7 +78,7 @@ public sealed record SeasonTerms
         }
         catch (JsonException fault)
         {
-            faults = [fault.Message];
+            faults = [JsonFault.Words(fault, typeof(SeasonTerms))];
         }
 
         return terms is not null;
