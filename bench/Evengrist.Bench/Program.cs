@@ -1,5 +1,6 @@
 using Evengrist.Bench.Desk;
 using Evengrist.Bench.Genealogy;
+using Evengrist.Bench.Mix;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Season;
 using Evengrist.Bench.Year;
@@ -11,12 +12,13 @@ return args switch
     ["year"] => YearBench.Run(),
     ["season", .. var rest] => SeasonBench.Run(rest),
     ["promise", .. var rest] => PromiseBench.Run(rest),
+    ["mix"] => MixBench.Run(),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | desk");
     return 2;
 }

@@ -12,14 +12,23 @@ internal static class SeasonBench
 {
     public static int Run(string[] args)
     {
-        if (args is not ([] or [_, _]) || args is [var what, _] && what is not ("--limit" or "--part") || args is ["--limit", var text] && !int.TryParse(text, out _))
+        var (limit, part) = (120, "");
+        for (var i = 0; i < args.Length; i += 2)
         {
-            Console.Error.WriteLine("usage: season [--limit SECONDS | --part linear|whole|weeks|trucks]");
-            return 2;
+            switch (args[i], args.ElementAtOrDefault(i + 1))
+            {
+                case ("--limit", { } text) when int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out limit):
+                    break;
+                case ("--part", "linear" or "whole" or "weeks" or "trucks"):
+                    part = args[i + 1];
+                    break;
+                default:
+                    Console.Error.WriteLine("usage: season [--limit SECONDS] [--part linear|whole|weeks|trucks]");
+                    return 2;
+            }
         }
 
-        var (limit, part) = (args is ["--limit", var l] ? int.Parse(l, CultureInfo.InvariantCulture) : 120, args is ["--part", var p] ? p : "");
-        SeasonPlanner.Linear(MadeSeason.Of(1, weeks: 4)); // compiles the code
+        SeasonPlanner.Millable(MadeSeason.Of(1, weeks: 4), new SeasonOptions { RelativeGap = 0 }); // compiles the code
         OtherProgram.Install();
         Console.WriteLine($"Processors {Environment.ProcessorCount}; load {(File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Trim() : "unknown")}");
         foreach (var missing in OtherProgram.All.Where(o => !o.IsHere))

@@ -94,7 +94,7 @@ internal sealed class MixProblem
 
     private void Row(LinearProblem problem, int cone, double[] coefficients, double per, int[]? misses)
     {
-        var row = problem.Row($"end {cone}", 0, double.PositiveInfinity);
+        var row = problem.Row($"end {cone}, {problem.Rows.Count}", 0, double.PositiveInfinity);
         for (var j = 0; j < coefficients.Length; j++)
         {
             problem.Put(row, j, Sharp(problem) * coefficients[j] * per / Cones[cone].Size);

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Evengrist.Planning.Season.Mixing;
 using Evengrist.Planning.Solving;
 using Evengrist.Season;
 
@@ -6,13 +7,14 @@ namespace Evengrist.Planning.Season;
 
 /// <summary>Looks for a plan that can be milled, from the linear one. The difficulty is finding a good plan, not proving it: the best ones lie within a fraction of a per cent of the linear bound.</summary>
 /// <remarks>
-/// 1. Drop what the linear plan draws beyond the gates and far below the least share, and solve that as it stands: a plan at once. 2. Settle the flour-weeks that keep the rules;
-/// elsewhere let whole numbers choose among the wheats the linear plan draws, and, on the other core, among two more each. 3. Open span after span of weeks to near wheats, the rest
-/// settled as the best plan has it. 4. Open everything. Each starts from the best plan so far; it ends once the gap asked for is reached.
+/// 1. Drop what the linear plan draws beyond the gates and far below the least share, and solve that as it stands: a plan at once. 2. Choose among mixes that keep the rules (<see cref="MixDive"/>).
+/// 3. Settle the flour-weeks that keep the rules in the linear plan; elsewhere let whole numbers, and campaigns, choose among the wheats it draws, and, on the other core, among two more each.
+/// 4. Open span after span of weeks to near wheats, the rest settled as the best plan has it. 5. Open everything. Each starts from the best plan so far; it ends once the gap asked for is reached.
 /// </remarks>
 internal sealed class MillableSeason
 {
     private const int Span = 8;
+    private const string Mixing = "mixes that can be milled";
     private readonly SeasonSpec spec;
     private readonly SeasonOptions options;
     private readonly IProgress<SeasonProgress>? progress;
@@ -42,6 +44,11 @@ internal sealed class MillableSeason
         Better(Solve(Supports.Dropped(linear, answer.Values), TimeSpan.MaxValue));
         if (!Done)
         {
+            Mixes();
+        }
+
+        if (!Done)
+        {
             Report("the weeks that do not fit yet");
             var (touched, wider) = (Supports.Touched(linear, answer.Values), Supports.Touched(linear, answer.Values, Supports.Near(linear, answer, 2)));
             var left = thorough ? Least(Left, TimeSpan.FromSeconds(20)) : Left ?? TimeSpan.MaxValue;
@@ -58,6 +65,28 @@ internal sealed class MillableSeason
 
         var exit = Done || !thorough ? null : Whole();
         return Outcome(exit);
+    }
+
+    private void Mixes()
+    {
+        Report(Mixing);
+        using var ends = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        if (Left is { } left)
+        {
+            ends.CancelAfter(left);
+        }
+
+        using var dive = new MixDive(linear, answer, options.RelativeGap / 6, ends.Token);
+        foreach (var supports in dive.Tries(best?.Values))
+        {
+            Better(Solve(supports, Left ?? TimeSpan.MaxValue));
+            if (Done)
+            {
+                break;
+            }
+
+            Report(Mixing);
+        }
     }
 
     private void Spans()

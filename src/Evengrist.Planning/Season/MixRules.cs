@@ -20,7 +20,10 @@ internal sealed class MixRules
     public Dictionary<(int Flour, int Period), int> Milled { get; } = [];
 
     /// <summary>Whether any rule is there at all.</summary>
-    public static bool Any(SeasonSpec spec) => spec.Flours.Any(f => f.MostGates is not null || f.LeastShare > 0) || spec.Units.Any(u => u.LeastCampaignHours > 0);
+    public static bool Any(SeasonSpec spec) => spec.Flours.Any(Any) || spec.Units.Any(u => u.LeastCampaignHours > 0);
+
+    /// <summary>Whether a flour's mixes have rules.</summary>
+    public static bool Any(SeasonFlour flour) => flour.MostGates is not null || flour.LeastShare > 0;
 
     /// <summary>Adds the rules.</summary>
     /// <param name="model">The linear problem.</param>
@@ -54,9 +57,9 @@ internal sealed class MixRules
             return;
         }
 
-        var (hours, tight) = Most(f, t, wheats);
+        var (hours, tight) = Most(model, f, t, wheats);
         Campaign(f, t, wheats, supports, hours);
-        if (flour.MostGates is null && flour.LeastShare <= 0)
+        if (!Any(flour))
         {
             return;
         }
@@ -140,8 +143,8 @@ internal sealed class MixRules
         }
     }
 
-    // Most wheat that can be ground for a flour in a period; tight where it is what is ground whenever nothing is unmet.
-    private (double Tonnes, bool Tight) Most(int f, int t, int[] wheats)
+    /// <summary>Most wheat that can be ground for a flour in a period; tight where it is what is ground whenever nothing is unmet.</summary>
+    public static (double Tonnes, bool Tight) Most(SeasonModel model, int f, int t, int[] wheats)
     {
         var (flour, unit) = (model.Spec.Flours[f], model.Spec.Units[model.UnitOf(f)]);
         var hours = unit.Hours[t] * unit.TonnesPerHour;

@@ -135,6 +135,24 @@ internal sealed class Supports
         return made;
     }
 
+    /// <summary>Everything is settled as given; a flour and period without wheats is not milled.</summary>
+    /// <param name="model">The linear problem.</param>
+    /// <param name="drawn">The wheats drawn, by flour and period.</param>
+    /// <param name="isFree">Whether a flour may draw all wheats.</param>
+    public static Supports Given(SeasonModel model, IReadOnlyDictionary<(int Flour, int Period), int[]> drawn, Func<int, bool> isFree)
+    {
+        var made = Empty(model);
+        Each(model, (f, t) =>
+        {
+            IEnumerable<int> wheats = isFree(f) ? Enumerable.Range(0, model.Wheats.Length) : drawn.GetValueOrDefault((f, t), []);
+            foreach (var k in wheats.Where(k => model.Use[k, f, t] >= 0))
+            {
+                made.may[k, f, t] = true;
+            }
+        });
+        return made;
+    }
+
     public int CountOpen()
     {
         var count = 0;

@@ -11,9 +11,9 @@ namespace Evengrist.Planning.Solving;
 public sealed class LinearSolver : IDisposable
 {
     private readonly Solver solver;
-    private readonly Variable[] variables;
+    private readonly List<Variable> variables;
     private readonly Constraint[] constraints;
-    private readonly double[] costs;
+    private readonly List<double> costs;
     private readonly bool whole;
     private readonly bool givesDuals;
 
@@ -64,6 +64,27 @@ public sealed class LinearSolver : IDisposable
     /// <summary>Changes a coefficient.</summary>
     public void Put(int row, int column, double coefficient) => constraints[row].SetCoefficient(variables[column], coefficient);
 
+    /// <summary>Adds a column and gives its number.</summary>
+    /// <param name="name">A name of its own.</param>
+    /// <param name="lower">Least value.</param>
+    /// <param name="upper">Greatest value.</param>
+    /// <param name="cost">Cost of one.</param>
+    /// <param name="coefficients">Its coefficients, by row.</param>
+    public int Add(string name, double lower, double upper, double cost, IReadOnlyDictionary<int, double> coefficients)
+    {
+        ArgumentNullException.ThrowIfNull(coefficients);
+        var variable = solver.MakeVar(lower, upper, integer: false, name);
+        foreach (var (row, coefficient) in coefficients)
+        {
+            constraints[row].SetCoefficient(variable, coefficient);
+        }
+
+        variables.Add(variable);
+        costs.Add(0);
+        Price(variables.Count - 1, cost);
+        return variables.Count - 1;
+    }
+
     /// <summary>Changes the cost of a column.</summary>
     public void Price(int column, double cost)
     {
@@ -102,15 +123,15 @@ public sealed class LinearSolver : IDisposable
     private bool IsFeasible(MPSolverParameters parameters)
     {
         using var objective = solver.Objective();
-        Minimise(objective, new double[costs.Length]);
+        Minimise(objective, new double[costs.Count]);
         var feasible = solver.Solve(parameters) is Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE;
         Minimise(objective, costs);
         return feasible;
     }
 
-    private void Minimise(Objective objective, double[] prices)
+    private void Minimise(Objective objective, IReadOnlyList<double> prices)
     {
-        for (var c = 0; c < variables.Length; c++)
+        for (var c = 0; c < variables.Count; c++)
         {
             objective.SetCoefficient(variables[c], prices[c]);
         }

@@ -49,6 +49,23 @@ public sealed class MillablePlanTests
         Assert.NotNull(plan.Duals);
     }
 
+    /// <summary>Half a year of eight bins: the plan is within a thousandth of what no plan can cost less than, keeps its rules, and passes the check that knows no solver.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void Polish_HalfAYear_ComesToAThousandthOfTheBound(int seed)
+    {
+        var spec = MadeSeason.Of(seed, weeks: 26, bins: 8, flours: 4);
+        var plan = Years.Planned(SeasonPlanner.Polish(spec, new SeasonOptions { RelativeGap = 0.001, Longest = TimeSpan.FromMinutes(5) }));
+        Assert.InRange(plan.Gap, 0, 0.001);
+        Assert.Empty(SeasonCheck.Of(plan));
+        Assert.All(plan.Uses.GroupBy(u => (u.Flour, u.Period)), g =>
+        {
+            Assert.InRange(g.Count(), 1, 4);
+            Assert.All(g, u => Assert.True(u.Tonnes >= 0.05 * g.Sum(x => x.Tonnes) * (1 - 1e-6)));
+        });
+    }
+
     [Fact]
     public void Millable_NoRules_IsTheLinearPlan()
     {
