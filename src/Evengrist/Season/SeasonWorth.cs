@@ -143,7 +143,7 @@ public sealed class SeasonWorth
             return new TruckWorth(bin.Code, bin.Home, double.NaN, double.NaN, double.NaN, apart, why);
         }
 
-        if (bin.OpeningTonnes <= 0)
+        if (TruckMix.Lies(bin) <= 0)
         {
             return new TruckWorth(bin.Code, bin.Home, apart, apart, 0, apart, "");
         }
