@@ -3,6 +3,7 @@ using Evengrist.Bench.Genealogy;
 using Evengrist.Bench.Mix;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Season;
+using Evengrist.Bench.Season.Backtest;
 using Evengrist.Bench.Year;
 
 return args switch
@@ -13,12 +14,13 @@ return args switch
     ["season", .. var rest] => SeasonBench.Run(rest),
     ["promise", .. var rest] => PromiseBench.Run(rest),
     ["mix"] => MixBench.Run(),
+    ["backtest", .. var rest] => BacktestBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | backtest | desk");
     return 2;
 }

@@ -1,0 +1,74 @@
+using Evengrist.Ledger;
+using Evengrist.Planning.Season;
+using Evengrist.Season;
+using Evengrist.Season.Bands;
+
+namespace Evengrist.Bench.Season.Backtest;
+
+/// <summary>
+/// By what the truck is worth to the year. Bands are designed before the harvest and each has one bin open; every morning the year is planned with the open bins as the
+/// rest of the harvest is expected to fill them, and each truck goes where that plan's duals make it worth most.
+/// </summary>
+internal sealed class YearValueBin : IBinRule
+{
+    private const int Bands = 8;
+    private readonly SimulatedYear year;
+    private readonly Forecast forecast;
+    private readonly IReadOnlyList<HarvestBand> bands;
+    private readonly OpenBins open;
+    private SeasonWorth? worth;
+    private string[] morning = [];
+
+    public YearValueBin(SimulatedYear year)
+    {
+        (this.year, forecast) = (year, new Forecast(year));
+        var harvest = forecast.Harvest(Bands);
+        var even = BandModel.Even(harvest, Bands, (_, _) => 0).Bands.Select((b, i) => Priced(new SeasonWheat($"band {i}", "HW", b.Tonnes, b.MoisturePercent, b.Quality)));
+        var first = new SeasonWorth(Plan(0, [.. even], []));
+        bands = BandModel.Design(harvest, (quality, moisture) => first.OfTonne(Priced(new SeasonWheat("band", "HW", 1, moisture, quality))).PerTonne)[^1].Bands;
+        open = new OpenBins(bands.Count);
+    }
+
+    public void Begin(int day, Store store)
+    {
+        var comes = forecast.InBands(day, bands);
+        var wheats = store.Bins.ToArray();
+        for (var n = 0; n < bands.Count; n++)
+        {
+            var bin = wheats[open[n]];
+            wheats[open[n]] = TruckMix.Of(TruckMix.Lies(bin) > 0 ? bin : bin with { Quality = comes[n].Quality }, comes[n]) with
+            {
+                OpeningTonnes = bin.OpeningTonnes, Deliveries = [.. bin.Deliveries, .. Forecast.ByWeek(day, comes[n].OpeningTonnes)],
+            };
+        }
+
+        // The open bin stands for all that its band still brings: when it is full, the band's next bin takes its place, at the same worth until the next morning.
+        morning = [.. Enumerable.Range(0, open.Count).Select(n => store.Bins[open[n]].Code)];
+        SeasonWheat[] filled = [.. wheats.Where(w => TruckMix.Lies(w) > 0).Select(Priced)];
+        worth = new SeasonWorth(Plan(day / SimulatedYear.Days, filled, [.. filled.Select(w => new SeasonHome(w.Home, 2 * year.Need))]));
+    }
+
+    public int Of(Truck truck, Store store)
+    {
+        open.Refresh(store);
+        var (values, off) = (Values(truck.Reads), Values(Off(truck.Reads)));
+        var best = Enumerable.Range(0, open.Count).MaxBy(n => values[n]);
+        var own = Enumerable.Range(0, open.Count).First(n => truck.Reads.Quality.Values[Property.Protein].Value < bands[n].To);
+
+        // What lies within the reading's own uncertainty counts as equal, and then the band decides.
+        return open[values[best] - values[own] <= Math.Abs(values[best] - off[best]) ? own : best];
+    }
+
+    private double[] Values(SeasonWheat truck)
+    {
+        var worths = worth!.OfTruck(truck).Where(w => w.WhyNot.Length == 0).ToDictionary(w => w.Wheat, w => w.Money);
+        return [.. morning.Select(m => worths.GetValueOrDefault(m, double.NegativeInfinity))];
+    }
+
+    private static SeasonWheat Off(SeasonWheat truck) => truck.Quality.Values[Property.Protein] is var protein ? truck with { Quality = truck.Quality.With(Property.Protein, protein with { Value = protein.Value + SimulatedYear.ReadingSpread }) } : truck;
+
+    private SeasonPlan Plan(int week, IReadOnlyList<SeasonWheat> wheats, IReadOnlyList<SeasonHome> homes) =>
+        YearSpec.Solved(SeasonPlanner.Linear(YearSpec.Of(year, week, SimulatedYear.Weeks - week, wheats) with { Homes = homes }));
+
+    private static SeasonWheat Priced(SeasonWheat wheat) => wheat with { EndValuePerTonne = SimulatedYear.Price(wheat) };
+}
