@@ -1,6 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Evengrist.Bins.BestBin;
 using Evengrist.Bins.Shape;
 using Evengrist.Quantities;
@@ -25,17 +24,7 @@ public static class BinPapers
     /// <summary>Code of the paper of values.</summary>
     public const string HouseValues = "HOUSE";
 
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
-    {
-        NumberHandling = JsonNumberHandling.Strict,
-        PropertyNameCaseInsensitive = false,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
-    };
+    private static readonly JsonSerializerOptions Options = new(StrictJson.Options(JsonNamingPolicy.CamelCase)) { IgnoreReadOnlyProperties = false };
 
     /// <summary>A paper as JSON.</summary>
     public static string Write<T>(T paper) => JsonSerializer.Serialize(paper, Options);
@@ -55,21 +44,5 @@ public static class BinPapers
         TryRead(json, v => v.Classes.Values.Any(p => p is null || p.Contains(null!)) ? ["The values of a class are a list of points."] : v.Faults(), out values, out faults);
 
     private static bool TryRead<T>(string json, Func<T, IReadOnlyList<string>> check, [NotNullWhen(true)] out T? paper, out IReadOnlyList<string> faults)
-        where T : class
-    {
-        ArgumentNullException.ThrowIfNull(json);
-        paper = null;
-        try
-        {
-            var read = JsonSerializer.Deserialize<T>(json, Options);
-            faults = read is null ? ["It is an object; read null."] : check(read);
-            paper = faults.Count == 0 ? read : null;
-        }
-        catch (JsonException fault)
-        {
-            faults = [JsonFault.Words(fault, typeof(T))];
-        }
-
-        return paper is not null;
-    }
+        where T : class => StrictJson.TryRead(json, Options, read => read is null ? ["It is an object; read null."] : check(read), out paper, out faults);
 }

@@ -4,8 +4,6 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Evengrist.Season;
 
@@ -14,20 +12,7 @@ namespace Evengrist.Season;
 public static class SeasonJson
 {
     /// <summary>How it is written; for whoever puts a spec or plan into JSON of his own.</summary>
-    public static JsonSerializerOptions Options { get; } = new(JsonSerializerDefaults.Web)
-    {
-        WriteIndented = false,
-        NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals,
-        PropertyNameCaseInsensitive = false,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        IgnoreReadOnlyProperties = true,
-        TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { OneSideIsEnough } },
-        Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false), new BasisText(), new DateText(), new QualityByName() },
-    };
+    public static JsonSerializerOptions Options { get; } = Made();
 
     /// <summary>A spec as JSON.</summary>
     public static string Write(SeasonSpec spec) => JsonSerializer.Serialize(spec, Options);
@@ -62,6 +47,15 @@ public static class SeasonJson
         return value is not null;
     }
 
+    private static JsonSerializerOptions Made()
+    {
+        var options = StrictJson.Options();
+        options.NumberHandling = JsonNumberHandling.AllowNamedFloatingPointLiterals;
+        options.TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { OneSideIsEnough } };
+        options.Converters.Add(new QualityByName());
+        return options;
+    }
+
     // A limit has a least, a most, or both; what is left out is no limit.
     private static void OneSideIsEnough(JsonTypeInfo info)
     {
@@ -69,23 +63,6 @@ public static class SeasonJson
         {
             property.IsRequired = false;
         }
-    }
-
-    private sealed class BasisText : JsonConverter<Basis>
-    {
-        public override Basis Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            reader.TokenType == JsonTokenType.String && reader.GetString() is var text && text == "none" ? default
-                : Basis.TryParse(reader.TokenType == JsonTokenType.String ? reader.GetString() : null, out var basis) ? basis : throw new JsonException("A basis is dry, 12mb, 14mb or another, or none for a property that has none.");
-
-        public override void Write(Utf8JsonWriter writer, Basis value, JsonSerializerOptions options) => writer.WriteStringValue(value.IsStated ? value.ToString() : "none");
-    }
-
-    private sealed class DateText : JsonConverter<LocalDate>
-    {
-        public override LocalDate Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            reader.TokenType == JsonTokenType.String && LocalDatePattern.Iso.Parse(reader.GetString()!).TryGetValue(default, out var date) ? date : throw new JsonException("A date is written like 2025-07-09.");
-
-        public override void Write(Utf8JsonWriter writer, LocalDate value, JsonSerializerOptions options) => writer.WriteStringValue(LocalDatePattern.Iso.Format(value));
     }
 
     private sealed class QualityByName : JsonConverter<SeasonQuality>

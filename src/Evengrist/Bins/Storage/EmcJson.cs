@@ -11,18 +11,11 @@ public static class EmcJson
     /// <summary>The kind of paper it is kept as.</summary>
     public const string PaperKind = "emc-constants";
 
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    private static readonly JsonSerializerOptions Options = new(StrictJson.Options())
     {
         WriteIndented = true,
-        NumberHandling = JsonNumberHandling.Strict,
-        PropertyNameCaseInsensitive = false,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        IgnoreReadOnlyProperties = true,
+        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false) },
     };
 
     /// <summary>The table as JSON.</summary>
@@ -38,28 +31,17 @@ public static class EmcJson
     /// <param name="faults">Each fault a sentence; empty where there is none.</param>
     public static bool TryRead(string json, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out EmcTable? table, out IReadOnlyList<string> faults)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        table = null;
-        try
-        {
-            var read = JsonSerializer.Deserialize<Written>(json, Options);
-            if (read is null || read.Constants.Any(c => c is null) || read.Classes.Any(c => c.Value is null))
-            {
-                faults = ["The constants are an object with a list of constants and the wheat of each class; read null."];
-                return false;
-            }
-
-            var made = new EmcTable(read.Constants, read.Classes);
-            faults = made.Faults();
-            table = faults.Count == 0 ? made : null;
-        }
-        catch (JsonException e)
-        {
-            faults = [JsonFault.Words(e, typeof(Written))];
-        }
-
+        table = StrictJson.TryRead<Written>(json, Options, Faults, out var read, out faults) ? read.Table : null;
         return table is not null;
     }
 
-    private sealed record Written(IReadOnlyList<EmcConstants> Constants, IReadOnlyDictionary<string, string> Classes);
+    private static IReadOnlyList<string> Faults(Written? read) => read is null || read.Constants.Any(c => c is null) || read.Classes.Any(c => c.Value is null)
+        ? ["The constants are an object with a list of constants and the wheat of each class; read null."]
+        : read.Table.Faults();
+
+    private sealed record Written(IReadOnlyList<EmcConstants> Constants, IReadOnlyDictionary<string, string> Classes)
+    {
+        [JsonIgnore]
+        public EmcTable Table => new(Constants, Classes);
+    }
 }

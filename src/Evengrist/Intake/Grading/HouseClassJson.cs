@@ -12,18 +12,11 @@ public static class HouseClassJson
     /// <summary>The kind of paper.</summary>
     public const string Kind = "house-class";
 
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    private static readonly JsonSerializerOptions Options = new(StrictJson.Options())
     {
         WriteIndented = true,
-        NumberHandling = JsonNumberHandling.Strict,
-        PropertyNameCaseInsensitive = false,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        IgnoreReadOnlyProperties = true,
+        DefaultIgnoreCondition = JsonIgnoreCondition.Never,
         TypeInfoResolver = new DefaultJsonTypeInfoResolver { Modifiers = { LeaveOutWhatSaysNothing } },
-        Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false), new BasisText() },
     };
 
     /// <summary>The class as JSON.</summary>
@@ -39,23 +32,12 @@ public static class HouseClassJson
     /// <param name="faults">Each fault a sentence; empty where there is none.</param>
     public static bool TryRead(string json, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out HouseClass? house, out IReadOnlyList<string> faults)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        house = null;
-        try
-        {
-            var read = JsonSerializer.Deserialize<HouseClass>(json, Options);
-            faults = read is null || read.Limits.Any(l => l is null) || read.Bands.Any(b => b is null)
-                ? ["A house class is an object whose bands are names and whose limits are objects; read null."]
-                : read.Faults();
-            house = faults.Count == 0 ? read : null;
-        }
-        catch (JsonException e)
-        {
-            faults = [JsonFault.Words(e, typeof(HouseClass))];
-        }
-
-        return house is not null;
+        return StrictJson.TryRead(json, Options, Faults, out house, out faults);
     }
+
+    private static IReadOnlyList<string> Faults(HouseClass? read) => read is null || read.Limits.Any(l => l is null) || read.Bands.Any(b => b is null)
+        ? ["A house class is an object whose bands are names and whose limits are objects; read null."]
+        : read.Faults();
 
     private static void LeaveOutWhatSaysNothing(JsonTypeInfo type)
     {
@@ -63,20 +45,5 @@ public static class HouseClassJson
         {
             property.ShouldSerialize = (_, value) => value is not (null or "" or false or System.Collections.ICollection { Count: 0 } or Basis { IsStated: false });
         }
-    }
-
-    private sealed class BasisText : JsonConverter<Basis>
-    {
-        private const string None = "none";
-
-        public override Basis Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-        {
-            var text = reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
-            return text == None ? default
-                : Basis.TryParse(text, out var basis) ? basis
-                : throw new JsonException("A basis is dry, 12mb, 14mb or another, or none for a property that has none.");
-        }
-
-        public override void Write(Utf8JsonWriter writer, Basis value, JsonSerializerOptions options) => writer.WriteStringValue(value.IsStated ? value.ToString() : None);
     }
 }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Evengrist.Quantities;
 
 namespace Evengrist.Intake.Sampling;
@@ -7,19 +6,7 @@ namespace Evengrist.Intake.Sampling;
 /// <summary>Papers and particulars of sampling as JSON text and back; unknown and missing members are faults.</summary>
 internal static class SamplingJson
 {
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
-    {
-        NumberHandling = JsonNumberHandling.Strict,
-        PropertyNameCaseInsensitive = false,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        AllowDuplicateProperties = false,
-        RespectNullableAnnotations = true,
-        RespectRequiredConstructorParameters = true,
-        DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        IgnoreReadOnlyProperties = true,
-        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        Converters = { new JsonStringEnumConverter(namingPolicy: null, allowIntegerValues: false), new BasisJson() },
-    };
+    private static readonly JsonSerializerOptions Options = new(StrictJson.Options()) { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private static readonly JsonSerializerOptions Indented = new(Options) { WriteIndented = true };
 
@@ -36,20 +23,5 @@ internal static class SamplingJson
         {
             return (null, JsonFault.Words(broken, typeof(T)));
         }
-    }
-
-    private sealed class BasisJson : JsonConverter<Basis>
-    {
-        private const string None = "none";
-
-        public override Basis Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
-        {
-            var text = reader.TokenType == JsonTokenType.String ? reader.GetString() : null;
-            return text == None ? default
-                : Basis.TryParse(text, out var basis) ? basis
-                : throw new JsonException("A basis is dry, 12mb, 14mb or another, or none for a property that has none.");
-        }
-
-        public override void Write(Utf8JsonWriter writer, Basis value, JsonSerializerOptions options) => writer.WriteStringValue(value.IsStated ? value.ToString() : None);
     }
 }

@@ -23,20 +23,7 @@ public static class PaperText
     public static bool TryRead<T>(string json, [NotNullWhen(true)] out T? paper, out IReadOnlyList<string> faults)
         where T : class, ITradePaper
     {
-        ArgumentNullException.ThrowIfNull(json);
-        paper = null;
-        try
-        {
-            var read = JsonSerializer.Deserialize<T>(json, TermsJson.Options);
-            faults = read is null ? ["A paper is a JSON object; read null."] : read.Faults();
-            paper = faults.Count == 0 ? read : null;
-        }
-        catch (JsonException e)
-        {
-            faults = [JsonFault.Words(e, typeof(T))];
-        }
-
-        return paper is not null;
+        return StrictJson.TryRead(json, TermsJson.Options, read => read is null ? ["A paper is a JSON object; read null."] : read.Faults(), out paper, out faults);
     }
 
     internal static IEnumerable<string> Lines(string what, params (string Name, string? Text, bool Demanded)[] fields)

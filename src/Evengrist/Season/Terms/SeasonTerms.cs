@@ -68,19 +68,6 @@ public sealed record SeasonTerms
     /// <summary>Reads terms and checks them.</summary>
     public static bool TryRead(string json, [NotNullWhen(true)] out SeasonTerms? terms, out IReadOnlyList<string> faults)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        terms = null;
-        try
-        {
-            var read = JsonSerializer.Deserialize<SeasonTerms>(json, TermsJson.Options);
-            faults = read?.Faults() ?? ["The terms are an object; read null."];
-            terms = faults.Count == 0 ? read : null;
-        }
-        catch (JsonException fault)
-        {
-            faults = [JsonFault.Words(fault, typeof(SeasonTerms))];
-        }
-
-        return terms is not null;
+        return StrictJson.TryRead(json, TermsJson.Options, read => read?.Faults() ?? ["The terms are an object; read null."], out terms, out faults);
     }
 }
