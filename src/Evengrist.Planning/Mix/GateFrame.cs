@@ -26,6 +26,7 @@ internal sealed class GateFrame
     {
         (Bins, this.costs) = (spec.Bins.Count, costs);
         (Cones, Unit) = (cones, gates ? spec.StepShare ?? 1 : 1);
+        HasMargins = cones.Any(c => c.HasMargin);
         IsStepped = gates && spec.StepShare is not null;
         MostOpen = gates ? spec.Gates.MostGates ?? Bins : Bins;
         LeastOpen = [.. spec.Bins.Select(b => gates && b.LockedShare is null ? Up(spec.LeastOpen) : 0)];
@@ -76,6 +77,9 @@ internal sealed class GateFrame
 
     /// <summary>Whether a bin's own bounds clash.</summary>
     public bool IsCrossed => Root.Least.Zip(Root.Most).Any(b => b.First > b.Second + Tiny);
+
+    /// <summary>Whether any end is not linear.</summary>
+    public bool HasMargins { get; }
 
     /// <summary>Whether there is more to it than what is linear.</summary>
     public bool HasGates => IsStepped || MostOpen < Bins || LeastOpen.Any(l => l > 0);

@@ -1,3 +1,5 @@
+using Evengrist.Planning.Solving;
+
 namespace Evengrist.Planning.Mix;
 
 /// <summary>A part of all mixes: bounds of each bin, in steps or shares, and which gates are taken to be open.</summary>
@@ -6,6 +8,12 @@ namespace Evengrist.Planning.Mix;
 /// <param name="Open">Gates taken to be open.</param>
 internal sealed record GateNode(double[] Least, double[] Most, bool[] Open)
 {
+    /// <summary>The solved tableau of the part that this one is a part of; null where it is solved from the root's.</summary>
+    public DenseSimplex? From { get; init; }
+
+    /// <summary>How many parts lie between this one and one solved from the root's tableau: what numbers lose adds up.</summary>
+    public int Depth { get; init; }
+
     /// <summary>The same with a gate shut.</summary>
     public GateNode Shut(int bin) => With(bin, 0, 0, false);
 

@@ -5,7 +5,7 @@ namespace Evengrist.Planning.Mix;
 
 /// <summary>Branch and bound over gates in whole steps, open or shut: the part of all mixes with the lowest bound is looked at next.</summary>
 /// <remarks>
-/// A part's bound is the cost of what is linear in it, solved from the root's tableau with tangents of its own. A bin whose reduced cost says that one more step of it costs more than the best mix
+/// A part's bound is the cost of what is linear in it, solved from the tableau of the part it was cut from, with tangents of its own. A bin whose reduced cost says that one more step of it costs more than the best mix
 /// found is held there. Mixes are found by rounding each part's answer up and down and looking which of them keep every end.
 /// </remarks>
 internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, CancellationToken stop)
@@ -16,6 +16,8 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
     private const int LooseRounds = 6;
     private const int MostRounds = 200;
     private const int MostRounded = 7;
+    private const int MostDepth = 24;
+    private const int MostTableaus = 4096;
 
     private readonly PriorityQueue<GateNode, double> waiting = new();
     private double[] best = [];
@@ -71,12 +73,13 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
 
     private void Look(GateNode node)
     {
-        var tableau = frame.Tableau.Copy();
+        var tableau = (node.From ?? frame.Tableau).Copy();
         for (var j = 0; j < frame.Bins; j++)
         {
             tableau.Bound(j, node.Least[j], node.Most[j]);
         }
 
+        DenseSimplex? bare = null;
         for (var round = 0; ; round++)
         {
             var exit = tableau.Solve(bestCost);
@@ -94,17 +97,25 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
             }
 
             var values = tableau.Values();
-            var branch = Branch(node, values);
+            var branch = Branch(node, values, tableau);
             if (branch.Length == 0)
             {
                 Round(values);
             }
 
             // Tangents of a part serve it alone: carried on to the others they would slow all of them.
+            bare ??= frame.HasMargins ? tableau.Copy() : tableau;
             var missed = frame.Cut(tableau, values, branch.Length == 0 ? Kept : Loose);
             if (missed > 0 && round < (branch.Length == 0 ? MostRounds : LooseRounds))
             {
                 continue;
+            }
+
+            if (branch.Length == 0 && node.From is not null && frame.Missing.Length == 0 && !frame.Keeps(frame.Root, values))
+            {
+                // What numbers have lost on the way here decides nothing.
+                Look(node with { From = null, Depth = 0 });
+                return;
             }
 
             if (branch.Length == 0)
@@ -115,9 +126,17 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
 
             TryRounded(node, values);
             Hold(node, tableau, values);
-            foreach (var part in branch)
+            var (from, depth) = node.Depth < MostDepth && waiting.Count < MostTableaus ? (bare, node.Depth + 1) : (null, 0);
+            foreach (var (part, more) in Branch(node, values, tableau))
             {
-                waiting.Enqueue(part, tableau.Cost);
+                if (tableau.Cost + more > Enough)
+                {
+                    leastLeft = Math.Min(leastLeft, tableau.Cost + more);
+                }
+                else
+                {
+                    waiting.Enqueue(part with { From = from, Depth = depth }, tableau.Cost + more);
+                }
             }
 
             return;
@@ -140,10 +159,10 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
         }
     }
 
-    // Open gates first, then whole steps; none where the part's answer is a mix.
-    private GateNode[] Branch(GateNode node, double[] values)
+    // Open gates first, then whole steps, where both ways cost most; none where the part's answer is a mix. With each part, what it costs more at least.
+    private (GateNode Part, double More)[] Branch(GateNode node, double[] values, DenseSimplex tableau)
     {
-        var (open, loose, half, widest, split) = (0, 0, -1, -1, -1);
+        var (open, loose, half, widest, split, worst) = (0, 0, -1, -1, -1, -1.0);
         for (var j = 0; j < frame.Bins; j++)
         {
             if (node.Open[j])
@@ -157,18 +176,33 @@ internal sealed class GateSearch(GateFrame frame, MixSearchOptions options, Canc
                 half = values[j] < frame.LeastOpen[j] - Whole && (half < 0 || values[j] > values[half]) ? j : half;
             }
 
-            split = frame.IsStepped && Fraction(values[j]) is var part && part > Whole && (split < 0 || part > Fraction(values[split])) ? j : split;
+            if (frame.IsStepped && Fraction(values[j]) > Whole)
+            {
+                var (below, above) = Beside(tableau, j, values[j]);
+                var both = Math.Max(below, 1e-6) * Math.Max(above, 1e-6);
+                (split, worst) = both > worst ? (j, both) : (split, worst);
+            }
         }
 
         var pick = half >= 0 ? half : open + loose > frame.MostOpen ? widest : -1;
         if (pick >= 0)
         {
             var least = Math.Max(frame.LeastOpen[pick], frame.IsStepped ? 1 : 0);
-            return open >= frame.MostOpen ? [node.Shut(pick)] : [node.Shut(pick), node.Opened(pick, least)];
+            return open >= frame.MostOpen ? [(node.Shut(pick), 0)] : [(node.Shut(pick), 0), (node.Opened(pick, least), 0)];
         }
 
-        return split < 0 ? [] : [node.Between(split, node.Least[split], Math.Floor(values[split])), node.Between(split, Math.Ceiling(values[split]), node.Most[split])];
+        if (split < 0)
+        {
+            return [];
+        }
+
+        var (down, up) = Beside(tableau, split, values[split]);
+        return [(node.Between(split, node.Least[split], Math.Floor(values[split])), down), (node.Between(split, Math.Ceiling(values[split]), node.Most[split]), up)];
     }
+
+    // What it costs at least to bring a bin down or up to a whole step: the first pivot of the dual simplex tells.
+    private static (double Down, double Up) Beside(DenseSimplex tableau, int j, double value) =>
+        (tableau.CostToMove(j, up: false) * (value - Math.Floor(value)), tableau.CostToMove(j, up: true) * (Math.Ceiling(value) - value));
 
     private static double Fraction(double value) => Math.Abs(value - Math.Round(value));
 

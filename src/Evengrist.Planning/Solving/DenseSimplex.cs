@@ -105,6 +105,19 @@ internal sealed class DenseSimplex
         return costs;
     }
 
+    /// <summary>What the first unit costs at least by which a column between its bounds is moved up or down; +∞ where it cannot be, 0 for a column at a bound.</summary>
+    public double CostToMove(int column, bool up)
+    {
+        var row = basic.IndexOf(column);
+        if (row < 0)
+        {
+            return 0;
+        }
+
+        var enters = Entering(tableau.AsSpan(row * stride, columns), up, first: false);
+        return enters < 0 ? double.PositiveInfinity : Math.Abs(reduced[enters] / tableau[(row * stride) + enters]);
+    }
+
     /// <summary>The columns' values after a solve.</summary>
     public double[] Values()
     {
