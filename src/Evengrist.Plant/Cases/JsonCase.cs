@@ -11,21 +11,14 @@ internal static class JsonCase
     public static Parsed<T> Read<T>(Stream stream, Func<JsonNode, List<Fault>, T?> read)
         where T : class
     {
-        using var copy = new MemoryStream();
-        var buffer = new byte[16 * 1024];
-        for (int got; (got = stream.Read(buffer)) > 0;)
+        if (PosedBytes.Of(stream, MostBytes) is not { } bytes)
         {
-            copy.Write(buffer, 0, got);
-            if (copy.Length > MostBytes)
-            {
-                return Parsing.Failed<T>(Fault.OfFile("a larger case", "at most 1 MiB"));
-            }
+            return Parsing.Failed<T>(Fault.OfFile("a larger case", "at most 1 MiB"));
         }
 
         try
         {
-            var bytes = copy.ToArray();
-            using var document = JsonDocument.Parse(bytes is [0xEF, 0xBB, 0xBF, ..] ? bytes.AsMemory(3) : bytes, Strict);
+            using var document = JsonDocument.Parse(bytes, Strict);
             var faults = new List<Fault>();
             var value = read(new JsonNode(document.RootElement, "$", faults), faults);
             return faults.Count > 0 || value is null ? Parsing.Failed<T>(faults) : Parsing.Got(value);

@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using Evengrist.Season;
 
@@ -71,22 +70,14 @@ public sealed record SeasonCase(SeasonSpec Season)
     internal static Parsed<T> ReadAs<T>(Stream stream)
         where T : class
     {
-        ArgumentNullException.ThrowIfNull(stream);
-        using var copy = new MemoryStream();
-        var buffer = new byte[16 * 1024];
-        for (int got; (got = stream.Read(buffer)) > 0;)
+        if (PosedBytes.Of(stream, MostBytes) is not { } bytes)
         {
-            copy.Write(buffer, 0, got);
-            if (copy.Length > MostBytes)
-            {
-                return Parsing.Failed<T>(Fault.OfFile("a larger case", "at most 4 MiB"));
-            }
+            return Parsing.Failed<T>(Fault.OfFile("a larger case", "at most 4 MiB"));
         }
 
-        var text = Encoding.UTF8.GetString(copy.ToArray()).TrimStart('\uFEFF');
         try
         {
-            return JsonSerializer.Deserialize<T>(text, SeasonJson.Options) is { } read ? Parsing.Got(read) : Parsing.Failed<T>(Fault.OfFile("null", "a JSON object"));
+            return JsonSerializer.Deserialize<T>(bytes.Span, SeasonJson.Options) is { } read ? Parsing.Got(read) : Parsing.Failed<T>(Fault.OfFile("null", "a JSON object"));
         }
         catch (JsonException broken)
         {

@@ -16,11 +16,10 @@ public sealed class BinSighting
     private readonly Instant at;
     private readonly MillView view;
     private readonly Dictionary<Outflow, (Snapshot Snapshot, MakeupModel Makeup)> hypotheses = [];
-    private readonly Dictionary<PlaceId, LoadTest?> tests = [];
-    private readonly Dictionary<PlaceId, LoadQuality> qualities = [];
+    private readonly LoadReadings read;
 
     /// <summary>A look at a moment; a hypothesis is reckoned when it is first asked for.</summary>
-    public BinSighting(MillView view, Instant at) => (this.view, book, this.at) = (view, view.Book, at);
+    public BinSighting(MillView view, Instant at) => (this.view, book, this.at, read) = (view, view.Book, at, new LoadReadings(view.Book, at));
 
     /// <summary>What is posed to be drawn where it is asked what comes out next.</summary>
     public static Mass DrawPosed { get; } = Mass.FromTonnes(25m);
@@ -70,7 +69,7 @@ public sealed class BinSighting
         return [.. layers.Zip(masses, (layer, mass) =>
         {
             var made = makeup.Of(layer);
-            return (layer, new LayerSight(layer.Parcel, mass, snapshot.Parcels[layer.Parcel].From, OriginWords.Grouped(book, made), Codes(made.Loads), Codes(made.Origins), BlendProtein.Of(made, Test)));
+            return (layer, new LayerSight(layer.Parcel, mass, snapshot.Parcels[layer.Parcel].From, OriginWords.Grouped(book, made), Codes(made.Loads), Codes(made.Origins), BlendProtein.Of(made, read.Test)));
         })];
     }
 
@@ -108,10 +107,10 @@ public sealed class BinSighting
         var (snapshot, makeup) = Under(outflow);
         var layers = snapshot.NextOut(place.Id, DrawPosed);
         var made = makeup.Of(layers);
-        return new NextOut(outflow, Mass.FromGrams((long)layers.Sum(l => l.Grams)), OriginWords.Grouped(book, made), Codes(made.Loads), BlendProtein.Of(made, Test));
+        return new NextOut(outflow, Mass.FromGrams((long)layers.Sum(l => l.Grams)), OriginWords.Grouped(book, made), Codes(made.Loads), BlendProtein.Of(made, read.Test));
     }
 
-    private BlendProtein? ProteinOf(IReadOnlyList<Layer> layers, Outflow outflow) => BlendProtein.Of(Under(outflow).Makeup.Of(layers), Test);
+    private BlendProtein? ProteinOf(IReadOnlyList<Layer> layers, Outflow outflow) => BlendProtein.Of(Under(outflow).Makeup.Of(layers), read.Test);
 
     private (Snapshot Snapshot, MakeupModel Makeup) Under(Outflow outflow)
     {
@@ -124,26 +123,8 @@ public sealed class BinSighting
         return known;
     }
 
-    private LoadTest? Test(PlaceId load)
-    {
-        if (!tests.TryGetValue(load, out var test))
-        {
-            tests.Add(load, test = LoadTest.Of(book, load, at));
-        }
-
-        return test;
-    }
-
     /// <summary>What was read on a load.</summary>
-    public LoadQuality QualityOf(PlaceId load)
-    {
-        if (!qualities.TryGetValue(load, out var quality))
-        {
-            qualities.Add(load, quality = LoadQuality.Of(book, load, at));
-        }
-
-        return quality;
-    }
+    public LoadQuality QualityOf(PlaceId load) => read.Quality(load);
 
     private string[] Codes(IReadOnlyList<PlacePart> parts) => [.. parts.Select(p => book[p.Place].Code)];
 }

@@ -18,11 +18,12 @@ internal sealed class BinCandidates
     private readonly Reckoning reckoning;
     private readonly Snapshot snapshot;
     private readonly MakeupModel makeup;
-    private readonly Dictionary<PlaceId, (LoadTest? Test, LoadQuality Quality)> read = [];
+    private readonly LoadReadings read;
 
     public BinCandidates(MillView view, BinShelf shelf, TruckLoad load, Instant at)
     {
         (book, this.shelf, this.load, this.at) = (view.Book, shelf, load, at);
+        read = new LoadReadings(book, at);
         reckoning = view.Reckoning(Outflow.FirstInFirstOut);
         (snapshot, makeup) = (reckoning.At(at), new MakeupModel(book, reckoning.Parcels));
     }
@@ -38,7 +39,7 @@ internal sealed class BinCandidates
         var layers = snapshot.ContentOf(bin.Id).Where(l => l.Grams > 0).ToArray();
         var made = layers.Length == 0 ? null : makeup.Of(layers);
         var band = shelf.BandOf(bin.Code);
-        var (protein, quality) = made is null ? (null, null) : (BlendProtein.Of(made, load => Read(load).Test), BinQuality.Of(made, load => Read(load).Quality, band));
+        var (protein, quality) = made is null ? (null, null) : (BlendProtein.Of(made, read.Test), BinQuality.Of(made, read.Quality, band));
         var stop = book.BarsOn(bin.Id, at).AgainstIn(bin.Kind);
         return new BinCandidate(bin.Code, bin.Material, Math.Max(0, (double)book.StockOf(bin.Id, at).Tonnes))
         {
@@ -58,16 +59,6 @@ internal sealed class BinCandidates
     {
         HappeningKind.PersonInside => "person inside", HappeningKind.UnderGas => "under gas", HappeningKind.Held => "on hold", HappeningKind.Shut => "shut", _ => "barred",
     };
-
-    private (LoadTest? Test, LoadQuality Quality) Read(PlaceId load)
-    {
-        if (!read.TryGetValue(load, out var known))
-        {
-            read.Add(load, known = (LoadTest.Of(book, load, at), LoadQuality.Of(book, load, at)));
-        }
-
-        return known;
-    }
 
     // Legs that grain reaches from some pit, over other legs.
     private HashSet<PlaceId> LegsFromPits()
