@@ -71,6 +71,7 @@ public static class DemonstrationMill
             Bookings.Keep(mill, booking, "Ines Calloway");
         }
 
+        year.Sheets.KeepPapers(mill);
         Payments.Record(mill);
     }
 

@@ -6,8 +6,8 @@ namespace Evengrist.Demo;
 /// <summary>Wheat let out of a bin during a stretch.</summary>
 internal readonly record struct Drawn(string Bin, long Grams, double Protein, double Moisture);
 
-/// <summary>Opens the gates: by the early mix sheets, by the survey week's, and from then on by the groups of bins.</summary>
-internal sealed class MixDesk(BinPlan plan, Larder larder)
+/// <summary>Opens the gates: by the early mix sheets, by the survey week's, and from then on by the groups of bins; in the weeks of the sheet book they give what they really give.</summary>
+internal sealed class MixDesk(BinPlan plan, Larder larder, SheetBook book)
 {
     // What is left of a bin that ran empty by the ledger while grain still came, or the other way: handling shrink, found at the end.
     private static readonly Duration HalfHour = Duration.FromMinutes(30);
@@ -23,7 +23,9 @@ internal sealed class MixDesk(BinPlan plan, Larder larder)
         var early = day < MillCalendar.PlanDay;
         var gates = early ? EarlyMixes.For(flour, day) : Gates(desk, unit, flour, from, until);
         var tonnes = UnitRun.WheatPerHour(unit) * (until - from).TotalHours * (1 + dice.Normal(0, 0.002));
-        var wanted = gates.Select(g => (g.Bin, Grams: (long)(g.Share * tonnes * 1e6))).ToList();
+        var wanted = SheetBook.IsKept(day)
+            ? book.Set(unit, flour, SheetBook.Moved(gates, day), from, until).Select(g => (g.Bin, Grams: (long)(g.TonnesPerHour * (until - from).TotalHours * 1e6))).ToList()
+            : gates.Select(g => (g.Bin, Grams: (long)(g.Share * tonnes * 1e6))).ToList();
         if (early && unit == 'A')
         {
             Empty(desk, wanted, until);

@@ -35,7 +35,8 @@ internal sealed class Year
         receiving = new Receiving(seed, plan, tickets, need.Quotas());
         buying = new Buying(seed, plan, tickets, need);
         larder = new Larder(plan);
-        var mixes = new MixDesk(plan, larder);
+        Sheets = new SheetBook(plan, seed);
+        var mixes = new MixDesk(plan, larder, Sheets);
         units = [.. "AB".Select(u => (u, new UnitRun(u, seed, mixes, flours, Truth)))];
         warehouse = new Warehouse(seed);
         rework = new Rework(ramp);
@@ -48,6 +49,9 @@ internal sealed class Year
     public Truth Truth { get; } = new();
 
     public BinPlan Plan => plan;
+
+    /// <summary>Mix sheets written, complete once the batches have been gone through.</summary>
+    public SheetBook Sheets { get; }
 
     /// <summary>Slots booked, complete once the batches have been gone through.</summary>
     public IReadOnlyList<Records.Intake.Booking> Bookings => tickets.Bookings;

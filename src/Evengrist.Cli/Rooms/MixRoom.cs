@@ -4,13 +4,14 @@ using Evengrist.Cli.Said;
 using Evengrist.Planning.Mix;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using NodaTime;
 
 namespace Evengrist.Cli.Rooms;
 
 /// <summary>Today's mix.</summary>
 internal static class MixRoom
 {
-    public static Command Of(Voice voice) => new("mix", "Today's mix from the gates of the bins.") { Solve(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("mix", "Today's mix from the gates of the bins, and its sheets.") { Solve(voice), SheetVerbs.Sheets(voice, clock), SheetVerbs.Set(voice, clock) };
 
     private static Command Solve(Voice voice)
     {

@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Records.Mix;
 using Evengrist.Season;
 using NodaTime;
 
@@ -36,22 +37,5 @@ public sealed record PlanAgainstFact(string Bin, string WheatClass, double Plann
         return [.. rows.Concat(others).Where(r => r.PlannedTonnes > 0.5 || r.DrawnTonnes > 0.5).OrderBy(r => r.Bin, StringComparer.OrdinalIgnoreCase)];
     }
 
-    private static double Drawn(Book book, PlaceId bin, Instant from, Instant to)
-    {
-        var drawn = 0.0;
-        foreach (var i in book.MovementsOf(bin))
-        {
-            var movement = book.Movements[i];
-            if (movement.From == bin && book.Counts(i) && book[movement.To].Kind == PlaceKind.MixLine && movement.At < to)
-            {
-                drawn += (double)movement.Mass.Tonnes * Share(movement, from, to);
-            }
-        }
-
-        return drawn;
-    }
-
-    private static double Share(Movement movement, Instant from, Instant to) => movement.Until > movement.At
-        ? Math.Max(0, (Instant.Min(movement.Until, to) - Instant.Max(movement.At, from)) / (movement.Until - movement.At))
-        : movement.At >= from ? 1 : 0;
+    private static double Drawn(Book book, PlaceId bin, Instant from, Instant to) => BinDraws.Of(book, bin, from, to).Sum(m => BinDraws.Tonnes(m, from, to));
 }

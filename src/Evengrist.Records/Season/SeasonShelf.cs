@@ -40,8 +40,11 @@ public static class SeasonShelf
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(terms);
         var stocks = mill.Ask(view => SeasonStocks.Of(view, at));
-        return (SpecFromTerms.Of(terms, at.InZone(mill.Settings.Zone).Date, stocks.Wheats, stocks.Homes, stocks.Flours), [.. stocks.Remarks, .. stocks.Wheats.SelectMany(w => Supposed(w, terms))]);
+        return (SpecFromTerms.Of(terms, at.InZone(mill.Settings.Zone).Date, stocks.Wheats, stocks.Homes, stocks.Flours), [.. stocks.Remarks, .. Supposed(stocks.Wheats, terms)]);
     }
+
+    /// <summary>What is supposed of wheats because it was not read, each a sentence.</summary>
+    public static IEnumerable<string> Supposed(IEnumerable<SeasonWheat> wheats, SeasonTerms terms) => wheats.SelectMany(w => Supposed(w, terms));
 
     private static IEnumerable<string> Supposed(SeasonWheat wheat, SeasonTerms terms) => UsualTerms.Missing(wheat, terms.Usual)
         .Select(q => FormattableString.Invariant($"{wheat.Code}: its {q.What.Words()} was not read; {q.Value:0.##} {Readings.UnitsOf(q.What)[0]} is supposed, the usual of {wheat.WheatClass}."));

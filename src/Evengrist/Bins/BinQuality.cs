@@ -6,7 +6,7 @@ namespace Evengrist.Bins;
 
 /// <summary>What the loads in a bin say of it besides protein: falling number, test weight, and how much of it is in the bin's band.</summary>
 /// <param name="FallingNumber">Of the blend, by the liquefaction numbers of the loads read, weighted by mass; null where none was read.</param>
-/// <param name="TestWeight">Of the blend, kg/hL: mass over the sum of the loads' volumes, Σm/Σ(m/w); null where none was read. A blend packs a little closer than that [design].</param>
+/// <param name="TestWeight">Of the blend, kg/hL, by <see cref="TestWeightBlend"/>; null where none was read.</param>
 /// <param name="Purity">Share, 0 to 1, of the mass with protein read that lies in the band; null without a band or readings.</param>
 /// <param name="MoisturePercent">Mean moisture of the loads read, per cent wet basis; null where none was read.</param>
 /// <param name="ShareFalling">Share of the mass with a falling number, 0 to 1.</param>
@@ -32,7 +32,7 @@ public sealed record BinQuality(
         double Share((double Grams, LoadQuality)[] read) => makeup.Grams > 0 ? Math.Min(1, read.Sum(l => l.Grams) / makeup.Grams) : 0;
         return new BinQuality(
             falling.Length == 0 ? null : FallingNumberBlend.Of([.. falling.Select(l => (Mass.FromGrams((long)l.Grams), Quantities.FallingNumber.FromSeconds((decimal)l.Read.FallingSeconds!.Value)))]).FallingNumber,
-            weighed.Length == 0 ? null : weighed.Sum(l => l.Grams) / weighed.Sum(l => l.Grams / l.Read.TestWeight!.Value),
+            TestWeightBlend.Of(weighed.Select(l => (l.Grams, l.Read.TestWeight!.Value))),
             band is null || protein.Length == 0 ? null : inBand / protein.Sum(l => l.Grams),
             moist.Length == 0 ? null : moist.Sum(l => l.Grams * l.Read.MoisturePercent!.Value) / moist.Sum(l => l.Grams),
             Share(falling), Share(weighed), Share(protein));

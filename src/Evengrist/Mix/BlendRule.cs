@@ -13,6 +13,9 @@ namespace Evengrist.Mix;
 /// <param name="Mark">How well it is known here.</param>
 public sealed record BlendRule(Property What, BlendWeight Weight, BlendScale Scale, double RelaxStep, int Decimals, string Source, SourceMark Mark)
 {
+    // A constant leaves the mean as it is; this one makes a unit of a test weight about one on the scale, as the solvers like it.
+    private const double PerReciprocal = 6000;
+
     /// <summary>The usual unit.</summary>
     public string Unit => Readings.UnitsOf(What)[0];
 
@@ -23,7 +26,7 @@ public sealed record BlendRule(Property What, BlendWeight Weight, BlendScale Sca
     public double OnScale(double value) => Scale switch
     {
         BlendScale.Liquefaction => 6000 / (value - 50),
-        BlendScale.Reciprocal => 1 / value,
+        BlendScale.Reciprocal => PerReciprocal / value,
         _ => value,
     };
 
@@ -31,7 +34,7 @@ public sealed record BlendRule(Property What, BlendWeight Weight, BlendScale Sca
     public double FromScale(double scaled) => Scale switch
     {
         BlendScale.Liquefaction => (6000 / scaled) + 50,
-        BlendScale.Reciprocal => 1 / scaled,
+        BlendScale.Reciprocal => PerReciprocal / scaled,
         _ => scaled,
     };
 
@@ -39,7 +42,7 @@ public sealed record BlendRule(Property What, BlendWeight Weight, BlendScale Sca
     public double SlopeAt(double value) => Scale switch
     {
         BlendScale.Liquefaction => -6000 / ((value - 50) * (value - 50)),
-        BlendScale.Reciprocal => -1 / (value * value),
+        BlendScale.Reciprocal => -PerReciprocal / (value * value),
         _ => 1,
     };
 
@@ -47,7 +50,7 @@ public sealed record BlendRule(Property What, BlendWeight Weight, BlendScale Sca
     public string Words => (Scale, Weight) switch
     {
         (BlendScale.Liquefaction, _) => "50 + 6000/LN, the liquefaction numbers 6000/(FN − 50) weighted by mass",
-        (BlendScale.Reciprocal, _) => "mass over count: the reciprocals weighted by mass",
+        (BlendScale.Reciprocal, _) => "mass over what adds up, volume or count: the reciprocals weighted by mass",
         (_, BlendWeight.DryMatter) => "weighted by dry matter, on one basis",
         _ => "weighted by mass",
     };

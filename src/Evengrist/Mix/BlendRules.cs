@@ -20,7 +20,7 @@ public static class BlendRules
         Dry(Property.Ash, 0.01, 3, Balance, SourceMark.Derived),
         Dry(Property.WetGluten, 0.5, 1, "nearly a mass balance; mixes wash out a little differently", SourceMark.Memory),
         new(Property.FallingNumber, BlendWeight.Mass, BlendScale.Liquefaction, 10, 0, "liquefaction number, docs/model/quantities.md", SourceMark.Read),
-        new(Property.TestWeight, BlendWeight.Mass, BlendScale.Itself, 0.5, 1, "the trade's mean by mass; a mean by volume lies some hundredths of a kg/hL lower, and a mix packs a little closer than either", SourceMark.Memory),
+        new(Property.TestWeight, BlendWeight.Mass, BlendScale.Reciprocal, 0.5, 1, "mass over volume, the volumes add up: exact but for a mix that packs a little closer", SourceMark.Derived),
         new(Property.ThousandKernelWeight, BlendWeight.Mass, BlendScale.Reciprocal, 0.5, 1, "kernels add up: exact", SourceMark.Derived),
         new(Property.Hardness, BlendWeight.Mass, BlendScale.Itself, 1, 0, "mean of single kernels, by mass; nearly", SourceMark.Memory),
         Dry(Property.Don, 0.05, 2, Balance + "; lots are uneven", SourceMark.Derived),

@@ -9,6 +9,6 @@ public enum BlendScale
     /// <summary>The liquefaction number 6000/(FN − 50); a higher one is a lower falling number.</summary>
     Liquefaction,
 
-    /// <summary>Its reciprocal: mass over a count, of which the counts add up.</summary>
+    /// <summary>Its reciprocal, times a constant: mass over a volume or a count, of which volumes and counts add up.</summary>
     Reciprocal,
 }

@@ -134,7 +134,7 @@ public static class MixCheck
     private static (double Scaled, double Slope) Scaled(Property what, double value) => what switch
     {
         Property.FallingNumber => (6000 / (value - 50), -6000 / Math.Pow(value - 50, 2)),
-        Property.ThousandKernelWeight => (1 / value, -1 / (value * value)),
+        Property.ThousandKernelWeight or Property.TestWeight => (1 / value, -1 / (value * value)),
         _ => (value, 1),
     };
 

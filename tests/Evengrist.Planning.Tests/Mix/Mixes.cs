@@ -19,19 +19,24 @@ internal static class Mixes
     public static Basis BasisOf(Property what) => what.NeedsBasis() ? Basis.At12 : default;
 
     /// <summary>A day's mix of four bins, with its limits; invented, its answer reckoned by hand (docs/model/mix.md).</summary>
-    public static MixSpec Daily { get; } = new()
+    public static MixSpec Daily { get; } = DailyWith(Property.TestWeight);
+
+    /// <summary>The same with another property in the place of test weight.</summary>
+    public static MixSpec DailyWith(Property weight) => new()
     {
         Bins =
         [
-            Wheat("B02", 12.1, 382, 79.4, 0.15, 231), Wheat("B05", 13.9, 418, 75.9, 0.10, 254),
-            Wheat("B07", 11.0, 262, 77.1, 0.70, 212), Wheat("B11", 14.6, 396, 80.2, 0.12, 268) with { Class = "HS" },
+            Wheat("B02", 12.1, 382, weight, 79.4, 0.15, 231), Wheat("B05", 13.9, 418, weight, 75.9, 0.10, 254),
+            Wheat("B07", 11.0, 262, weight, 77.1, 0.70, 212), Wheat("B11", 14.6, 396, weight, 80.2, 0.12, 268) with { Class = "HS" },
         ],
-        Limits = [Least(Property.Protein, 13.2), Least(Property.FallingNumber, 320), Least(Property.TestWeight, 77.5), Most(Property.Don, 0.45)],
+        Limits = [Least(Property.Protein, 13.2), Least(Property.FallingNumber, 320), Least(weight, 77.5), Most(Property.Don, 0.45)],
         Habit = new Dictionary<string, double> { ["B02"] = 0.56, ["B11"] = 0.44 },
     };
 
-    public static MixBin Wheat(string code, double protein, double falling, double weight, double don, double cost) =>
-        Bin(code, cost, (Property.Protein, protein, 0), (Property.FallingNumber, falling, 0), (Property.TestWeight, weight, 0), (Property.Don, don, 0)) with { Class = "HW" };
+    public static MixBin Wheat(string code, double protein, double falling, double weight, double don, double cost) => Wheat(code, protein, falling, Property.TestWeight, weight, don, cost);
+
+    private static MixBin Wheat(string code, double protein, double falling, Property weight, double value, double don, double cost) =>
+        Bin(code, cost, (Property.Protein, protein, 0), (Property.FallingNumber, falling, 0), (weight, value, 0), (Property.Don, don, 0)) with { Class = "HW" };
 
     public static MixSolved Solved(MixSpec spec)
     {

@@ -8,9 +8,12 @@ namespace Evengrist.Web.Sights.Mix;
 
 /// <summary>Today's mix from what leaves the bins next, at today's cost and at what a tonne costs the year.</summary>
 /// <param name="Ask">What was asked.</param>
+/// <param name="Spec">What was put to the solver.</param>
 /// <param name="Outcome">What came of it.</param>
 /// <param name="Remarks">What was left out or supposed.</param>
-public sealed record MixSight(MixAsk Ask, MixOutcome Outcome, IReadOnlyList<string> Remarks)
+/// <param name="Habit">The old habit that stands beside it; null where there is none or it cannot be kept up.</param>
+/// <param name="NoHabit">Why there is none; empty where there is one.</param>
+public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IReadOnlyList<string> Remarks, MixHabit? Habit, string NoHabit)
 {
     /// <summary>Solves what was asked.</summary>
     /// <param name="ask">What was asked.</param>
@@ -18,7 +21,8 @@ public sealed record MixSight(MixAsk Ask, MixOutcome Outcome, IReadOnlyList<stri
     /// <param name="values">What a tonne is worth today; null where nothing is kept.</param>
     /// <param name="worth">What a tonne is worth to the year; null before there is a plan.</param>
     /// <param name="currency">Currency of both.</param>
-    public static MixSight Of(MixAsk ask, IReadOnlyList<SeasonWheat> wheats, BandValues? values, SeasonWorth? worth, string currency)
+    /// <param name="habit">The old habit; null for none.</param>
+    public static MixSight Of(MixAsk ask, IReadOnlyList<SeasonWheat> wheats, BandValues? values, SeasonWorth? worth, string currency, MixHabit? habit)
     {
         ArgumentNullException.ThrowIfNull(ask);
         ArgumentNullException.ThrowIfNull(wheats);
@@ -38,12 +42,15 @@ public sealed record MixSight(MixAsk Ask, MixOutcome Outcome, IReadOnlyList<stri
 
         remarks.Add(worth is null ? "There is no plan of the year: the cost of today alone is kept least." : "The cost of the year is kept least: what a tonne is worth to the rest of it, by the linear plan.");
         remarks.Add("± is from the trucks' readings alone: an error that an instrument shares over all of them is not in it.");
+        var gone = habit?.Shares.Keys.Where(b => bins.All(o => o.Code != b)).ToArray() ?? [];
         var spec = new MixSpec
         {
-            Bins = bins, Limits = ask.Limits, RateTonnesPerHour = ask.Rate, Hours = ask.Hours, Currency = currency,
+            Bins = bins, Limits = ask.Limits, Relations = ask.Relations, RateTonnesPerHour = ask.Rate, Hours = ask.Hours, Currency = currency,
             Gates = new GateRules { StepPercent = ask.Step, MostGates = ask.Flour.MostGates, LeastOpenShare = ask.Flour.LeastShare > 0 ? ask.Flour.LeastShare : null },
+            Habit = gone.Length == 0 ? habit?.Shares : null,
         };
-        return new MixSight(ask, ask.Faults.Count > 0 ? new MixRefused(ask.Faults) : MixSolver.Solve(spec), remarks);
+        var none = habit is null ? "No sheet of this flour is kept yet: there is no habit to put beside it." : gone.Length > 0 ? $"The last sheet of this flour, {habit.Sheet.Code}, draws from {string.Join(", ", gone)}, which cannot be drawn now: the habit cannot be kept up." : "";
+        return new MixSight(ask, spec, ask.Faults.Count > 0 ? new MixRefused(ask.Faults) : MixSolver.Solve(spec), remarks, gone.Length == 0 ? habit : null, none);
     }
 
     private static double? Cost(SeasonWheat wheat, BandValues? values) =>

@@ -20,6 +20,17 @@ public sealed class MixOfTheDayTests(DemonstrationSite site)
         Assert.Contains("no gate is moved by it", page, StringComparison.Ordinal);
     }
 
+    /// <summary>Flour 12.0 % by the line from memory, flour = wheat − 1.3, is wheat of 13.3 %, by hand.</summary>
+    [Fact]
+    public async Task Mix_WithALimitOfTheFlour_CarriesItToTheWheatAndSaysByWhat()
+    {
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/mix?flour=WB&flour-least=12.0&asof=2026-01-14T10:40");
+        Assert.Contains("as wheat at least 13.30", page, StringComparison.Ordinal);
+        Assert.Contains("not fitted on this mill: from memory", page, StringComparison.Ordinal);
+        Assert.Contains("protein of the flour, expected", page, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Mix_WithALockedGate_LeavesItThere()
     {
