@@ -78,7 +78,7 @@ public sealed class SheetForm
             Gates = [.. open.Select(b => Gate(b.Bin, b.Share!.Value, rate.Value, day.Sight.Spec, old, ByCalibration ? gates.FitOf(b.Bin) : null))],
             Best = old is not null ? old.Best : solved?.Gates.ToDictionary(g => g.Bin.Code, g => Math.Round(100 * g.Share, 4)) ?? [],
             Limits = old is not null ? old.Limits : [.. ask.Limits.Select(l => new SheetLimit(l.What, l.On, l.Basis, l.On == LimitOn.Flour ? "limit of the flour, as typed for this mix" : $"terms of the crop year, version {day.Version}{(ask.Typed.Keys.Any(k => k.EndsWith($":{l.What}", StringComparison.Ordinal)) ? ", as changed for this mix" : "")}") { Least = l.Least, Most = l.Most })],
-            LeftOut = old is not null ? old.LeftOut : solved?.LeftOut ?? [], Remarks = old is not null ? old.Remarks : [.. day.Sight.Remarks, .. solved?.Remarks ?? []],
+            LeftOut = old is not null ? old.LeftOut : solved?.LeftOut ?? [], Remarks = old is not null ? old.Remarks : [.. day.Sight.Remarks.Concat(solved?.Remarks ?? []).OrderBy(r => r.Contains(" is left out", StringComparison.Ordinal) ? 0 : 1)], // bins left out first: the print has room for a few
         };
         return (old is null ? Costed(sheet, day, solved) : sheet with { Expected = sheet.ExpectedOfGates() }, []);
     }
@@ -104,7 +104,8 @@ public sealed class SheetForm
     // What was known of a gate's wheat stays as it stood when the sheet was first written.
     private static SheetGate Gate(string bin, double share, double rate, MixSpec spec, MixSheet? old, GateFitted? fit)
     {
-        double? dial = fit is null ? null : Math.Round(fit.SettingFor(share / 100 * rate), 2);
+        // Beyond what was tried a line is no advice.
+        double? dial = fit?.SettingFor(share / 100 * rate) is { } setting && !fit.IsBeyond(setting) ? Math.Round(setting, 2) : null;
         if (old?.Gates.FirstOrDefault(g => g.Bin.Equals(bin, StringComparison.OrdinalIgnoreCase)) is { } stood)
         {
             return stood with { SharePercent = share, DialTonnesPerHour = dial };
