@@ -41,7 +41,7 @@ internal sealed partial record OtherProgram(string Name, string Package, Func<st
         var error = run.StandardError.ReadToEnd();
         run.WaitForExit();
         var wall = Stopwatch.GetElapsedTime(began).TotalSeconds;
-        var found = Objective.Matches(output).LastOrDefault();
+        var found = output.Contains("UNDEFINED", StringComparison.Ordinal) ? null : Objective.Matches(output).LastOrDefault();
         double? cost = found is not null && double.TryParse(found.Groups[1].Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? value : null;
         return (cost, wall, Processor().Match(error) is { Success: true } cpu ? double.Parse(cpu.Groups[1].Value, CultureInfo.InvariantCulture) : double.NaN);
     }

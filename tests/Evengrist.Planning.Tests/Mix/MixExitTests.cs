@@ -62,6 +62,25 @@ public sealed class MixExitTests
         Assert.Contains("stopped", Assert.IsType<MixNotSolved>(MixSolver.Solve(Mixes.Daily, stop: stopped.Token)).Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>A hard question (19 bins, 15 ends, steps of 1 %) stopped at no gap, at a wide one, and at once: what was found, and why no more was looked for.</summary>
+    [Theory]
+    [InlineData(0.0, null, ExitReason.Optimal)]
+    [InlineData(0.01, null, ExitReason.GapReached)]
+    [InlineData(0.0, 0, ExitReason.TimeReached)]
+    public void Best_HardQuestion_SaysWhyItStopped(double gap, int? seconds, ExitReason exit)
+    {
+        var spec = MadeMix.Of(10, new GateRules { StepPercent = 1 }, null);
+        var found = new MixSearch(spec, new MixSearchOptions { RelativeGap = gap, Longest = seconds is { } s ? TimeSpan.FromSeconds(s) : null }).Best(gates: true);
+        Assert.Equal(exit, found.Exit);
+        Assert.Empty(MixCheck.Broken(spec, found.Shares));
+        Assert.Equal(exit == ExitReason.Optimal, found.Gap == 0);
+    }
+
+    /// <summary>Every end is linear in the shares and the shares sum to one: no cost can fall without end. Numbers beyond all measure are what makes a solver fail; its answer is not shown.</summary>
+    [Fact]
+    public void Solve_NumbersBeyondMeasure_ShowsNoMix() =>
+        Assert.Contains("is not shown", Assert.IsType<MixNotSolved>(MixSolver.Solve(Mixes.Daily with { Limits = [Mixes.Least(Property.Protein, double.MaxValue)] })).Reason, StringComparison.Ordinal);
+
     [Fact]
     public void Solve_EngineThatCannot_IsAFaultOfTheCaller() =>
         Assert.Throws<ArgumentException>(() => MixSolver.Solve(Mixes.Daily with { Gates = new GateRules { StepPercent = 1 } }, new MixSearchOptions { Engine = LinearEngine.Glop }));

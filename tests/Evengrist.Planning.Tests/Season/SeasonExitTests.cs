@@ -80,6 +80,25 @@ public sealed class SeasonExitTests
     }
 
     [Fact]
+    public void Linear_PaidToTakeWheatWithoutLimit_NamesTheOffer()
+    {
+        var offer = new SeasonOffer(Years.Wheat("P", 0, 13), [new(double.PositiveInfinity, -10)], 0, 3);
+        Assert.Equal("offer P", Assert.Single(Assert.IsType<SeasonBadInput>(SeasonPlanner.Linear(Good with { Offers = [offer] })).Faults).Where);
+    }
+
+    /// <summary>No fault by the rules, but no engine reckons with it: said to be the solver's failure, with the number to look at.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Plan_NumberBeyondMeasure_IsASolverFailureThatNamesIt(bool millable)
+    {
+        var spec = Good with { Wheats = [Good.Wheats[0], Good.Wheats[1] with { OpeningTonnes = 1e300 }] };
+        var failed = Assert.IsType<SeasonFailed>(millable ? SeasonPlanner.Millable(spec) : SeasonPlanner.Linear(spec));
+        Assert.Equal(SeasonExit.SolverFailed, failed.Exit);
+        Assert.Contains("1E+300 (wheat.W.0)", failed.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Linear_Stopped_SaysSo()
     {
         using var stop = new CancellationTokenSource();

@@ -2,7 +2,7 @@ using Evengrist.Ledger;
 using Evengrist.Mix;
 using Evengrist.Quantities;
 
-namespace Evengrist.Bench.Mix;
+namespace Evengrist.Planning.Tests.Mix;
 
 /// <summary>Invented questions for a mix: 19 bins and 15 ends of limits about a mix that is there, so that each can be kept.</summary>
 internal static class MadeMix
