@@ -12,6 +12,7 @@ public static class SeasonBooks
 {
     private const string Keeper = "Osric Venn";
     private const double ProteinMiss = 60, FallingMiss = 0.6, WeightMiss = 12;
+    private const double TruckTonnes = 26;
     private static readonly LocalDate FirstOffer = new(2025, 7, 21);
 
     /// <summary>The terms.</summary>
@@ -46,6 +47,8 @@ public static class SeasonBooks
         CarryOut = [new("", 12_000), new("HS", 1_000)],
         EndWorths = [new("HW", 222), new("HS", 258), new("SW", 212), new("HWW", 236)],
         Usual = [Usual("HW", 385, 78.8), Usual("HS", 396, 80.0), Usual("SW", 338, 77.4), Usual("HWW", 374, 79.5)],
+        Instruments = [new(Property.Protein, 0.05, 0.05) { Drift = 0.004 }, new(Property.FallingNumber, 4, 8), new(Property.TestWeight, 0.15, 0.2)],
+        Tolerances = [new(Property.Protein, 0.2), new(Property.FallingNumber, 15), new(Property.TestWeight, 0.4)],
         Extraction = new ExtractionRule(78, 0.68), // 1.5 points for the thin kernels of Scarrow Rim
     };
 
@@ -54,7 +57,7 @@ public static class SeasonBooks
     private static UnitTerms Unit(string code, double rate) => new(code, rate, 24) { DaysOff = [IsoDayOfWeek.Sunday], Closed = [new(2025, 12, 25)] };
 
     private static FlourTerms Flour(string code, string name, string unit, double perWeek, double yield, string[] classes, double byProduct) =>
-        new(code, name, unit, perWeek, yield, 900) { Classes = classes, LeastShare = 0.05, ByProductPerTonne = byProduct };
+        new(code, name, unit, perWeek, yield, 900) { YearShare = 0.01, WeekShare = 0.03, Hold = 0.4, Classes = classes, LeastShare = 0.05, ByProductPerTonne = byProduct };
 
     private static UsualTerms Usual(string wheat, double falling, double weight) => new(wheat, [new(Property.FallingNumber, falling, 25), new(Property.TestWeight, weight, 1)]);
 
@@ -70,7 +73,13 @@ public static class SeasonBooks
     // Days count from the first of July.
     private static ArrivalTerms Harvest(District district, int first, int last, double tonnes) =>
         new($"{district.Name} {district.Class}", district.Name, district.Class, MillCalendar.FirstDay.PlusDays(first - 1), MillCalendar.FirstDay.PlusDays(last - 1), tonnes, 0.15 * tonnes, district.Moisture,
-            Quality(district.Protein, district.ProteinSd, district.Falling, district.FallingSd, district.TestWeight, district.TestWeightSd, district.Don));
+            [.. Quality(district.Protein, 0.15, district.Falling, 6, district.TestWeight, 0.3, district.Don).Select(q => q.What switch
+            {
+                Property.Protein => q with { TruckSpread = district.ProteinSd, YearSpread = 0.3 },
+                Property.FallingNumber => q with { TruckSpread = district.FallingSd, YearSpread = 15 },
+                Property.TestWeight => q with { TruckSpread = district.TestWeightSd, YearSpread = 0.6 },
+                _ => q,
+            })]) { TruckTonnes = TruckTonnes, WeekShare = 0.15 };
 
     private static IReadOnlyList<QualityTerms> Quality(double protein, double proteinSpread, double falling, double fallingSpread, double weight, double weightSpread, double don) =>
     [

@@ -5,6 +5,7 @@ using Evengrist.Planning.Season.Futures;
 using Evengrist.Planning.Tests.Season.Futures;
 using Evengrist.Season;
 using Evengrist.Season.Futures;
+using Evengrist.Season.Terms;
 
 namespace Evengrist.Bench.Season;
 
@@ -13,18 +14,25 @@ internal static class PromiseBench
 {
     public static int Run(string[] args)
     {
-        var (years, futures) = (200, 300);
-        if (args is not [] && !(args is [var y, var f] && int.TryParse(y, NumberStyles.None, CultureInfo.InvariantCulture, out years) && int.TryParse(f, NumberStyles.None, CultureInfo.InvariantCulture, out futures)))
+        if (args is ["anew", .. var many])
         {
-            Console.Error.WriteLine("usage: promise [YEARS FUTURES]");
+            return AnewBench.Run(many is [var n] && int.TryParse(n, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0 ? count : 20);
+        }
+
+        int[] given = [.. args.Select(a => int.TryParse(a, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : -1)];
+        if (given.Length > 3 || given.Contains(-1))
+        {
+            Console.Error.WriteLine("usage: promise [YEARS [FUTURES [FIRST YEAR]]] | promise anew [FUTURES]");
             return 2;
         }
+
+        var (years, futures, first) = (given.ElementAtOrDefault(0) is > 0 and var y ? y : 200, given.ElementAtOrDefault(1) is > 0 and var f ? f : 300, given.ElementAtOrDefault(2));
 
         Time();
         var all = new List<SimulatedYears.Statement>();
         for (var year = 1; year <= years; year++)
         {
-            all.AddRange(SimulatedYears.Year(year, futures));
+            all.AddRange(SimulatedYears.Year(first + year, futures));
             if (year % 20 == 0 || year == years)
             {
                 Table(year, all);
@@ -36,12 +44,13 @@ internal static class PromiseBench
 
     private static void Time()
     {
-        if (SeasonPlanner.Linear(MillYear.Spec()) is not SeasonPlanned { Plan: var plan })
+        var terms = new HiddenTruth(1).Told(MillYear.Terms);
+        if (SeasonPlanner.Linear(MillYear.Spec(terms)) is not SeasonPlanned { Plan: var plan })
         {
             throw new InvalidOperationException("The demonstration's year has no plan.");
         }
 
-        var asked = new HiddenTruth(1).Known(plan, 1000);
+        var asked = FuturesFromTerms.Of(plan, terms, 1000, 1);
         foreach (var cores in new[] { 1, Environment.ProcessorCount })
         {
             var began = Stopwatch.GetTimestamp();

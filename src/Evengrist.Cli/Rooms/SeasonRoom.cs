@@ -12,7 +12,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The crop year: a posed season planned, and what wheat is worth to it.</summary>
 internal static class SeasonRoom
 {
-    public static Command Of(Voice voice) => new("season", "The crop year: what to mill, keep and buy, when a flour starves, what wheat is worth.") { Plan(voice), Value(voice) };
+    public static Command Of(Voice voice) => new("season", "The crop year: what to mill, keep and buy, when a flour starves, what wheat is worth.") { Plan(voice), Value(voice), SeasonPromiseVerb.Of(voice) };
 
     private static Command Plan(Voice voice)
     {
@@ -32,7 +32,7 @@ internal static class SeasonRoom
         return command;
     }
 
-    private static int Reply<T>(Voice voice, bool json, Reply<T> reply, Action<T> say)
+    internal static int Reply<T>(Voice voice, bool json, Reply<T> reply, Action<T> say)
         where T : class => reply.Answer is { } answer ? voice.Answer(json, answer, say) : voice.NoAnswer(reply.Reasons);
 
     private static void SayPlan(SeasonAnswer answer, Voice voice)

@@ -15,6 +15,9 @@ internal sealed class Voice(TextWriter output, TextWriter error)
 
     public void Say(string line = "") => output.WriteLine(line);
 
+    /// <summary>Says how far something is, beside the answer.</summary>
+    public void Tell(string line) => error.WriteLine(line);
+
     public void Json<T>(T answer) => output.WriteLine(JsonSerializer.Serialize(answer, Plain));
 
     /// <summary>Each fault on its own line.</summary>

@@ -14,7 +14,16 @@ internal static class SeasonApi
             .Accepts<object>("application/json").Produces<SeasonAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         season.MapPost("value", (Delegate)ValueAsync).WithSummary("What a wheat is worth to a posed crop year; needs no records").WithDescription(SeasonValueCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SeasonValueAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        season.MapPost("promise", (Delegate)PromiseAsync).WithSummary("Through which week each flour of a posed crop year is on target, and how surely; needs no records").WithDescription(SeasonPromiseCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<SeasonPromiseAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
+
+    private static Task<IResult> PromiseAsync(HttpContext context) =>
+        Posed.ReplyAsync(context, SeasonPromiseCase.Read, c =>
+        {
+            var (promise, plan) = SeasonQuestions.Promise(c.Season, c.Of, stop: context.RequestAborted);
+            return SeasonPromiseAnswer.Of(promise, plan);
+        });
 
     private static Task<IResult> PlanAsync(HttpContext context) =>
         Posed.ReplyAsync(context, SeasonCase.Read, c => SeasonAnswer.Of(SeasonQuestions.Plan(c.Season, c.Millable, c.GapPercent, c.Seconds, context.RequestAborted)));

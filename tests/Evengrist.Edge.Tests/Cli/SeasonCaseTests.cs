@@ -43,6 +43,46 @@ public sealed class SeasonCaseTests
         Assert.Contains(says, ran.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Promise_SampleCase_SaysThroughWhichDayAndHowSurely()
+    {
+        var (status, output, error) = Shell.Run("season", "promise", "--in", Repository.Sample("cases", "season-promise.json"), "--json", "--futures", "200", "--seed", "5");
+        Assert.True(status == 0, error);
+        Assert.Contains("200 of 200 futures", error, StringComparison.Ordinal); // progress is not among the answer
+        var answer = JsonDocument.Parse(output).RootElement;
+        Assert.Equal((200, 5), (answer.GetProperty("futures").GetInt32(), answer.GetProperty("seed").GetInt32()));
+        var flour = Assert.Single(answer.GetProperty("flours").EnumerateArray());
+        var points = flour.GetProperty("points").EnumerateArray().Select(p => p.GetProperty("probability").GetDouble()).ToArray();
+        Assert.Equal(42, points.Length);
+        Assert.Equal(points.OrderDescending(), points);
+        Assert.InRange(points[^1], 0, 0.84); // the plan itself starves before the end
+        Assert.Equal("Protein", flour.GetProperty("ends")[0].GetProperty("what").GetString());
+        Assert.Contains("not against this mill's own history", answer.GetProperty("basis").GetString(), StringComparison.Ordinal);
+        Assert.Equal(Timeless(output), Timeless(Shell.Run("season", "promise", "--in", Repository.Sample("cases", "season-promise.json"), "--json", "--futures", "200", "--seed", "5").Output));
+    }
+
+    [Theory]
+    [InlineData("\"tonnesShare\": 0.2", "\"tonnesShare\": -0.2", "give a share of 0 or more")]
+    [InlineData("\"stated\": 0.85", "\"stated\": 85", "give a probability between 0 and 1")]
+    [InlineData("\"district\": \"High Brack\", \"tonnesShare\"", "\"district\": \"Elsewhere\", \"tonnesShare\"", "No delivery comes from it")]
+    [InlineData("\"flour\": \"HG\", \"yearShare\"", "\"flour\": \"XX\", \"yearShare\"", "There is no such flour in the plan")]
+    [InlineData("\"wheat\": \"H1\", \"truckTonnes\": 26", "\"wheat\": \"H1\", \"truckTonnes\": 0", "give t above 0")]
+    [InlineData("\"futures\": 1000", "\"futures\": 1", "1 000 or more for a promise")]
+    [InlineData("\"futures\": 1000", "\"futures\": 1000000", "at most 100000 futures")]
+    [InlineData("\"instruments\": [{\"what\": \"Protein\"", "\"instruments\": [{\"what\": \"Ash\"", "No flour of the plan has a limit on this property")]
+    [InlineData("\"seed\": 1", "\"sead\": 1", "sead")]
+    public void Promise_WhatCannotBe_SaysWhatToDo(string was, string becomes, string says)
+    {
+        using var folder = new Folder();
+        var text = File.ReadAllText(Repository.Sample("cases", "season-promise.json"));
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        var ran = Shell.Run("season", "promise", "--in", folder.File("case.json", text.Replace(was, becomes, StringComparison.Ordinal)));
+        Assert.Equal(2, ran.Status);
+        Assert.Contains(says, ran.Error, StringComparison.Ordinal);
+    }
+
+    private static string Timeless(string json) => string.Join('\n', json.Split('\n').Where(line => !line.Contains("\"seconds\"", StringComparison.Ordinal)));
+
     private static JsonElement Json(string verb, string sample)
     {
         var (status, output, error) = Shell.Run("season", verb, "--in", Repository.Sample("cases", sample), "--json");

@@ -20,7 +20,7 @@ public sealed record TermsField(string Key, string Group, string Words, string U
     public static IReadOnlyList<TermsField> Of(SeasonTerms terms)
     {
         ArgumentNullException.ThrowIfNull(terms);
-        return [.. terms.Flours.SelectMany(OfFlour), .. terms.Offers.SelectMany(o => OfOffer(o, terms.Currency)), .. terms.Arrivals.Select(OfArrival), .. terms.CarryOut.Select(OfCarryOut)];
+        return [.. terms.Flours.SelectMany(OfFlour), .. terms.Offers.SelectMany(o => OfOffer(o, terms.Currency)), .. terms.Arrivals.Select(OfArrival), .. terms.CarryOut.Select(OfCarryOut), .. SpreadFields.Of(terms)];
     }
 
     private static IEnumerable<TermsField> OfFlour(FlourTerms flour)

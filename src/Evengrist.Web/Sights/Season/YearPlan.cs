@@ -1,5 +1,8 @@
+using System.Globalization;
 using Evengrist.Planning.Season;
+using Evengrist.Planning.Season.Futures;
 using Evengrist.Season;
+using Evengrist.Season.Futures;
 
 namespace Evengrist.Web.Sights.Season;
 
@@ -12,7 +15,16 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
     private SeasonPlan? earlier;
 
     /// <summary>The work on a plan that can be milled; null until somebody asks for it.</summary>
-    public YearWork? Work { get; private set; }
+    public YearWork<SeasonOutcome>? Work { get; private set; }
+
+    /// <summary>The work on a promise; null until somebody asks for one.</summary>
+    public YearWork<PromiseOutcome>? Promising { get; private set; }
+
+    /// <summary>What can be promised of the best plan; null where nothing has been reckoned for it.</summary>
+    public Promised? Promised => Promising?.Outcome is Promised done && done.Promise.Spec.Plan == ToFollow ? done : null;
+
+    /// <summary>The best plan with what wheat is worth by the linear one, for futures to be milled by; null where there is no plan.</summary>
+    public SeasonPlan? ToFollow => Best is { } best && Linear is SeasonPlanned linear ? best with { Duals = linear.Plan.Duals } : null;
 
     /// <summary>The best plan there is: one that can be milled before the linear one; null where there is none.</summary>
     public SeasonPlan? Best => Found ?? (Linear as SeasonPlanned)?.Plan;
@@ -20,7 +32,7 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
     private SeasonPlan? Found => (Work?.Outcome as SeasonPlanned)?.Plan is { } found && !(earlier?.Costs.Total <= found.Costs.Total) ? found : earlier;
 
     /// <summary>What is wrong with the last work; empty where nothing is.</summary>
-    public string Failure => Work?.Outcome switch { SeasonFailed failed => failed.Reason, SeasonInfeasible => "No plan that can be milled keeps all that has to be kept.", _ => "" };
+    public string Failure => Work?.Outcome switch { SeasonFailed failed => failed.Reason, SeasonInfeasible => "No plan that can be milled keeps all that has to be kept.", _ => Work?.Failure ?? "" };
 
     /// <summary>Begins to look for a plan that can be milled, or for a better one; nothing while it is being looked for.</summary>
     public void Mill()
@@ -29,10 +41,39 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
         {
             earlier = Found;
             var longer = earlier is not null;
-            Work = YearWork.Begin((progress, stop) => longer ? SeasonPlanner.Polish(Spec, null, progress, stop) : SeasonPlanner.Millable(Spec, null, progress, stop));
+            Work = YearWork.Begin<SeasonOutcome>((tell, stop) =>
+            {
+                var progress = new Telling<SeasonProgress>(at => tell(new YearStep(Words(at), null)));
+                return longer ? SeasonPlanner.Polish(Spec, null, progress, stop) : SeasonPlanner.Millable(Spec, null, progress, stop);
+            });
         }
     }
 
-    /// <summary>Stops the work, if any goes on.</summary>
-    public void Stop() => Work?.Stop();
+    /// <summary>Begins to reckon a promise; nothing while one is being reckoned.</summary>
+    /// <param name="asked">What is asked, of <see cref="ToFollow"/>.</param>
+    public void Promise(FuturesSpec asked)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        if (Promising is null or { IsRunning: false })
+        {
+            Promising = YearWork.Begin((tell, stop) => PromiseRun.Reckon(
+                asked, null, new Telling<int>(done => tell(new YearStep(string.Create(CultureInfo.InvariantCulture, $"{done:N0} of {asked.Futures:N0} futures"), (double)done / asked.Futures))), stop));
+        }
+    }
+
+    /// <summary>Stops what work goes on.</summary>
+    public void Stop()
+    {
+        Work?.Stop();
+        Promising?.Stop();
+    }
+
+    private static string Words(SeasonProgress at) => double.IsNaN(at.Cost)
+        ? at.Doing
+        : string.Create(CultureInfo.InvariantCulture, $"{at.Doing}: the best so far costs {at.Cost:N0}, at most {100 * at.Gap:0.000} % above the least");
+
+    private sealed class Telling<TAt>(Action<TAt> tell) : IProgress<TAt>
+    {
+        public void Report(TAt value) => tell(value);
+    }
 }

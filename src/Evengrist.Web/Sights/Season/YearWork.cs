@@ -1,24 +1,32 @@
 using System.Diagnostics;
-using System.Globalization;
-using Evengrist.Planning.Season;
-using Evengrist.Season;
 
 namespace Evengrist.Web.Sights.Season;
 
-/// <summary>Planning that goes on while people look at other things; it can be stopped, and what it has found so far then stands.</summary>
-public sealed class YearWork
+/// <summary>Reckoning that goes on while people look at other things; it can be stopped, and what it has found so far then stands.</summary>
+/// <typeparam name="T">What comes of it.</typeparam>
+public sealed class YearWork<T>
+    where T : class
 {
     private readonly long began = Stopwatch.GetTimestamp();
-    private volatile string stage = "Beginning";
+    private volatile YearStep step = new("Beginning", null);
+    private readonly Action cancel;
     private TimeSpan? took;
-    private Action? cancel;
 
-    private YearWork()
+    internal YearWork(Func<Action<YearStep>, CancellationToken, T> reckon)
     {
+        var stop = new CancellationTokenSource();
+        cancel = stop.Cancel;
+        _ = Task.Run(() =>
+        {
+            using (stop)
+            {
+                Run(reckon, stop.Token);
+            }
+        });
     }
 
-    /// <summary>What is being done, in words.</summary>
-    public string Stage => stage;
+    /// <summary>How far it is.</summary>
+    public YearStep Step => step;
 
     /// <summary>Whether it still goes on.</summary>
     public bool IsRunning => took is null;
@@ -29,25 +37,11 @@ public sealed class YearWork
     /// <summary>How long it took, or has taken so far.</summary>
     public TimeSpan Took => took ?? Stopwatch.GetElapsedTime(began);
 
-    /// <summary>What came of it; null while it goes on.</summary>
-    public SeasonOutcome? Outcome { get; private set; }
+    /// <summary>What came of it; null while it goes on, and where it failed.</summary>
+    public T? Outcome { get; private set; }
 
-    /// <summary>Begins some work.</summary>
-    /// <param name="plan">Plans, tells how far it is, and stops when asked to.</param>
-    public static YearWork Begin(Func<IProgress<SeasonProgress>, CancellationToken, SeasonOutcome> plan)
-    {
-        ArgumentNullException.ThrowIfNull(plan);
-        var stop = new CancellationTokenSource();
-        var work = new YearWork { cancel = stop.Cancel };
-        _ = Task.Run(() =>
-        {
-            using (stop)
-            {
-                work.Run(plan, stop.Token);
-            }
-        });
-        return work;
-    }
+    /// <summary>Why it failed; empty where it did not.</summary>
+    public string Failure { get; private set; } = "";
 
     /// <summary>Asks it to stop.</summary>
     public void Stop()
@@ -55,30 +49,41 @@ public sealed class YearWork
         if (IsRunning)
         {
             IsStopping = true;
-            cancel!();
+            cancel();
         }
     }
 
-    private void Run(Func<IProgress<SeasonProgress>, CancellationToken, SeasonOutcome> plan, CancellationToken stop)
+    private void Run(Func<Action<YearStep>, CancellationToken, T> reckon, CancellationToken stop)
     {
         try
         {
-            Outcome = plan(new Telling(this), stop);
+            Outcome = reckon(at => step = at, stop);
         }
         catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
         {
-            Outcome = new SeasonFailed(SeasonExit.SolverFailed, fault.Message);
+            Failure = fault.Message;
         }
         finally
         {
             took = Stopwatch.GetElapsedTime(began);
         }
     }
+}
 
-    private sealed class Telling(YearWork work) : IProgress<SeasonProgress>
+/// <summary>Begins work that goes on by itself.</summary>
+public static class YearWork
+{
+    /// <summary>Begins some.</summary>
+    /// <param name="reckon">Reckons, tells how far it is, and stops when asked to.</param>
+    public static YearWork<T> Begin<T>(Func<Action<YearStep>, CancellationToken, T> reckon)
+        where T : class
     {
-        public void Report(SeasonProgress value) => work.stage = double.IsNaN(value.Cost)
-            ? value.Doing
-            : string.Create(CultureInfo.InvariantCulture, $"{value.Doing}: the best so far costs {value.Cost:N0}, at most {100 * value.Gap:0.000} % above the least");
+        ArgumentNullException.ThrowIfNull(reckon);
+        return new YearWork<T>(reckon);
     }
 }
+
+/// <summary>How far some work is.</summary>
+/// <param name="Words">What is being done.</param>
+/// <param name="Share">How much of it is done, 0 to 1; null where that cannot be said.</param>
+public sealed record YearStep(string Words, double? Share);

@@ -7,8 +7,11 @@ namespace Evengrist.Season.Futures;
 public static class FutureMill
 {
     /// <summary>Mills a future.</summary>
+    /// <param name="frame">The plan, laid out.</param>
+    /// <param name="world">What befalls the mill.</param>
+    /// <param name="decide">Decides each period in place of the rule; null for the rule.</param>
     /// <exception cref="ArgumentException">The world does not fit the frame.</exception>
-    public static FutureYear Run(FutureFrame frame, FutureWorld world)
+    public static FutureYear Run(FutureFrame frame, FutureWorld world, Func<FutureStand, FutureDecision>? decide = null)
     {
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentNullException.ThrowIfNull(world);
@@ -17,17 +20,19 @@ public static class FutureMill
             throw new ArgumentException("The future has other flours or offers than the plan.", nameof(world));
         }
 
-        return new Year(frame, world).Run();
+        return new Year(frame, world, decide).Run();
     }
 
-    private sealed class Year(FutureFrame frame, FutureWorld world)
+    private sealed class Year(FutureFrame frame, FutureWorld world, Func<FutureStand, FutureDecision>? decide)
     {
         private readonly MillState state = new(frame, world);
         private readonly FlourMix[] mixes = [.. frame.Season.Flours.Select((_, f) => new FlourMix(frame, f))];
         private readonly double[] flourStock = [.. frame.Season.Flours.Select(f => f.OpeningTonnes)];
         private readonly (int Off, Property? Limiting, int Believed)[] fates = [.. frame.Season.Flours.Select(_ => (int.MaxValue, (Property?)null, int.MaxValue))];
         private readonly double[] hours = new double[frame.Season.Units.Count];
+        private readonly double[] filled = new double[frame.Season.Units.Count];
         private readonly MixSum mix = new(frame.Properties.Count);
+        private FutureDecision? decided;
         private double storage, misses, unmet, byProducts;
 
         public FutureYear Run()
@@ -46,12 +51,22 @@ public static class FutureMill
                     state.Piles[lot.Wheat].Add(lot, lot.Tonnes);
                 }
 
-                state.Begin(t);
+                state.Begin(t, follow: decide is null);
+                if (decide is not null)
+                {
+                    decided = decide(state.Stand([.. Enumerable.Range(0, season.Flours.Count).Select(f => Wanted(f, t))]));
+                    foreach (var (offer, tonnes) in decided.Bought)
+                    {
+                        state.Buy(frame.FirstOffer + offer, tonnes);
+                    }
+                }
+
                 for (var u = 0; u < hours.Length; u++)
                 {
                     hours[u] = season.Units[u].Hours[t];
                 }
 
+                Share(t);
                 for (var f = 0; f < season.Flours.Count; f++)
                 {
                     Mill(f, t);
@@ -76,10 +91,9 @@ public static class FutureMill
             var (flour, demand) = (frame.Season.Flours[f], world.Demand[f][t]);
             var made = 0.0;
             mix.Clear();
-            if (demand + frame.FlourStock[f][t] - flourStock[f] is > 1e-9 and var wanted)
+            if (Wanted(f, t) is > 1e-9 and var wanted)
             {
-                mixes[f].Solve(state, wanted, hours[frame.UnitOf[f]] - Reserved(f, t));
-                foreach (var (k, tier, tonnes) in mixes[f].Taken)
+                foreach (var (k, tier, tonnes) in Mix(f, t, wanted))
                 {
                     if (tier >= 0)
                     {
@@ -103,19 +117,56 @@ public static class FutureMill
             Judge(f, t, lacking > (frame.Spec.MadeTolerance * demand) + 1e-6);
         }
 
-        // What flours that come after this one on the same unit are planned to need stays for them.
-        private double Reserved(int f, int t)
+        // What the period wants, and what makes up the store that the plan has at its end.
+        private double Wanted(int f, int t) => Math.Max(0, world.Demand[f][t] + frame.FlourStock[f][t] - flourStock[f]);
+
+        private IEnumerable<(int Wheat, int Tier, double Tonnes)> Mix(int f, int t, double wanted)
         {
-            var tonnes = 0.0;
-            for (var later = f + 1; later < frame.Season.Flours.Count; later++)
+            if (decided is not null)
             {
-                for (var k = 0; k < frame.Wheats.Count && frame.UnitOf[later] == frame.UnitOf[f]; k++)
-                {
-                    tonnes += frame.Use[k][later][t];
-                }
+                return decided.Drawn.Where(d => d.Flour == f).Select(d => (d.Wheat, -1, d.Tonnes));
             }
 
-            return tonnes / frame.Season.Units[frame.UnitOf[f]].TonnesPerHour;
+            mixes[f].Solve(state, Math.Min(wanted, Shared(f, t)), hours[frame.UnitOf[f]] - Reserved(f, t));
+            return mixes[f].Taken;
+        }
+
+        // Hours go to what the period itself wants of every flour of a unit first; of what makes up the stores each gets the same share.
+        private void Share(int t)
+        {
+            for (var u = 0; u < filled.Length; u++)
+            {
+                var (now, store) = (0.0, 0.0);
+                for (var f = 0; f < frame.Season.Flours.Count; f++)
+                {
+                    if (frame.UnitOf[f] == u)
+                    {
+                        now += Hours(f, Needed(f, t));
+                        store += Hours(f, Wanted(f, t) - Needed(f, t));
+                    }
+                }
+
+                filled[u] = now > hours[u] ? double.NaN : store > 0 ? Math.Min(1, (hours[u] - now) / store) : 1;
+            }
+        }
+
+        // What the period wants beyond all that lies in store.
+        private double Needed(int f, int t) => Math.Min(Wanted(f, t), Math.Max(0, world.Demand[f][t] - flourStock[f]));
+
+        private double Shared(int f, int t) => Needed(f, t) + ((double.IsNaN(filled[frame.UnitOf[f]]) ? 0 : filled[frame.UnitOf[f]]) * (Wanted(f, t) - Needed(f, t)));
+
+        private double Hours(int f, double tonnes) => tonnes / frame.Season.Flours[f].Yield / frame.Season.Units[frame.UnitOf[f]].TonnesPerHour;
+
+        // What flours that come after this one on the same unit are to have; where there is not enough for all, the last ones go short.
+        private double Reserved(int f, int t)
+        {
+            var reserved = 0.0;
+            for (var later = f + 1; later < frame.Season.Flours.Count && !double.IsNaN(filled[frame.UnitOf[f]]); later++)
+            {
+                reserved += frame.UnitOf[later] == frame.UnitOf[f] ? Hours(later, Shared(later, t)) : 0;
+            }
+
+            return reserved;
         }
 
         private void Judge(int f, int t, bool lacking)

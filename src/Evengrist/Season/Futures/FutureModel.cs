@@ -4,7 +4,7 @@ namespace Evengrist.Season.Futures;
 
 /// <summary>Draws what may befall the mill: deliveries, quality, demand, and the errors of what reads them.</summary>
 /// <remarks>
-/// A district's tonnes and mean quality move together for all its deliveries; each delivery and purchase has its own noise on top; one error of each instrument,
+/// A district's tonnes and mean quality move together for all its deliveries; each delivery and purchase has its own noise on top, a delivery of few trucks more of it; one error of each instrument,
 /// drifting, is in everything it read, what lies in store included. Busy periods come in runs. All normal; tonnes and demand never fall below 0. Model: docs/model/season-promise.md.
 /// </remarks>
 public static class FutureModel
@@ -37,16 +37,18 @@ public static class FutureModel
                 lots.Add(InStore(k, wheat.OpeningTonnes, wheat.MoisturePercent, wheat.Quality));
             }
 
+            var trucks = spec.Trucks.FirstOrDefault(x => x.Wheat == wheat.Code);
+            double[] each = [.. frame.Properties.Select(p => trucks?.Quality.FirstOrDefault(q => q.What == p)?.Spread ?? 0)];
             foreach (var delivery in wheat.Deliveries.OrderBy(d => d.Period))
             {
                 var (byDistrict, moved) = districts.TryGetValue(delivery.District, out var d) ? d : (0, nothing);
                 var tonnes = Math.Max(0, (delivery.Tonnes * (1 + byDistrict)) + (delivery.TonnesSpread * draws.Normal()));
-                lots.Add(Coming(k, delivery.Period, tonnes, delivery.MoisturePercent ?? wheat.MoisturePercent, Over(delivery.Quality, wheat.Quality), moved));
+                lots.Add(Coming(k, delivery.Period, tonnes, delivery.MoisturePercent ?? wheat.MoisturePercent, Over(delivery.Quality, wheat.Quality), moved, (lot, p) => trucks?.Of(lot, each[p], tonnes) ?? lot));
             }
         }
 
         FutureLot?[][] offered = [.. season.Offers.Select((o, i) => Enumerable.Range(0, frame.Periods).Select(t =>
-            t >= o.First && t <= o.Last ? Coming(frame.FirstOffer + i, t, 0, o.Wheat.MoisturePercent, o.Wheat.Quality, nothing) : null).ToArray())];
+            t >= o.First && t <= o.Last ? Coming(frame.FirstOffer + i, t, 0, o.Wheat.MoisturePercent, o.Wheat.Quality, nothing, (lot, _) => lot) : null).ToArray())];
         double[][] demand = [.. season.Flours.Select(f => Demand(f, spec.Demands.FirstOrDefault(d => d.Flour == f.Code)))];
         return new FutureWorld(lots, offered, demand);
 
@@ -54,10 +56,10 @@ public static class FutureModel
         {
             var year = (spread?.YearShare ?? 0) * draws.Normal();
             var (hold, last) = (spread?.Hold ?? 0, draws.Normal());
-            var fresh = Math.Sqrt(1 - (hold * hold));
-            return [.. flour.Demand.Select(d =>
+            return [.. flour.Demand.Select((d, t) =>
             {
-                last = (hold * last) + (fresh * draws.Normal());
+                var kept = Math.Pow(hold, season.Periods[t].Weeks);
+                last = (kept * last) + (Math.Sqrt(1 - (kept * kept)) * draws.Normal());
                 return d * Math.Max(0, 1 + year + ((spread?.PeriodShare ?? 0) * last));
             })];
         }
@@ -69,7 +71,7 @@ public static class FutureModel
             var errors = new double[frame.Periods];
             for (var t = 0; t < errors.Length; t++)
             {
-                (errors[t], error) = (error, error + (draws.Normal() * (spread?.Drift ?? 0)));
+                (errors[t], error) = (error, error + (draws.Normal() * (spread?.Drift ?? 0) * Math.Sqrt(season.Periods[t].Weeks)));
             }
 
             return errors;
@@ -80,9 +82,9 @@ public static class FutureModel
             (value.Value - shared[p][0] - (value.Spread * draws.Normal()), value.Value));
 
         // What comes is what it is; it reads that and the errors.
-        FutureLot Coming(int k, int period, double tonnes, double moisture, SeasonQuality quality, double[] moved) => Lot(k, period, tonnes, moisture, quality, (value, p) =>
+        FutureLot Coming(int k, int period, double tonnes, double moisture, SeasonQuality quality, double[] moved, Func<double, int, double> spread) => Lot(k, period, tonnes, moisture, quality, (value, p) =>
         {
-            var truth = value.Value + moved[p] + (value.Spread * draws.Normal());
+            var truth = value.Value + moved[p] + (spread(value.Spread, p) * draws.Normal());
             return (truth, truth + shared[p][period] + (own[p] * draws.Normal()));
         });
 

@@ -12,6 +12,18 @@ public static class FuturesFaults
     public static IReadOnlyList<SeasonFault> Of(FuturesSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
+        SeasonFault[] worthless = spec.Plan.Duals is null ? [new("plan", "The plan says nothing of what wheat is worth, and futures swap wheat by it; give the duals of the linear plan.")] : [];
+        return [.. Of(spec, spec.Plan.Spec, spec.Futures), .. worthless];
+    }
+
+    /// <summary>Every fault of spreads for a season; none where futures can be drawn once it is planned.</summary>
+    /// <param name="spec">The spreads.</param>
+    /// <param name="season">The season, sound by its own checks.</param>
+    /// <param name="futures">How many futures are asked for.</param>
+    public static IReadOnlyList<SeasonFault> Of(FutureSpreads spec, SeasonSpec season, int futures)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(season);
         var faults = new List<SeasonFault>();
         void Check(bool holds, string where, string what)
         {
@@ -22,11 +34,9 @@ public static class FuturesFaults
         }
 
         static bool Spread(double value) => double.IsFinite(value) && value >= 0;
-        var season = spec.Plan.Spec;
-        Check(spec.Futures is >= 2 and <= MostFutures, "futures", $"{spec.Futures} futures; give 2 to {MostFutures}, and 1 000 or more for a promise.");
+        Check(futures is >= 2 and <= MostFutures, "futures", $"{futures} futures; give 2 to {MostFutures}, and 1 000 or more for a promise.");
         Check(spec.Stated is > 0 and < 1, "stated", $"A promise cannot be stated at {spec.Stated}; give a probability between 0 and 1, 0.85 for example.");
         Check(spec.MadeTolerance is >= 0 and < 1, "made tolerance", $"{spec.MadeTolerance} is no share of demand; give one from 0 to 1.");
-        Check(spec.Plan.Duals is not null, "plan", "The plan says nothing of what wheat is worth, and futures swap wheat by it; give the duals of the linear plan.");
         var districts = season.Wheats.SelectMany(w => w.Deliveries).Select(d => d.District).ToHashSet(StringComparer.Ordinal);
         foreach (var district in spec.Districts)
         {
@@ -34,6 +44,18 @@ public static class FuturesFaults
             Check(districts.Contains(district.District), where, "No delivery comes from it; name a district as the deliveries do.");
             Check(Spread(district.TonnesShare), where, $"The tonnes cannot have a spread of {district.TonnesShare}; give a share of 0 or more.");
             foreach (var quality in district.Quality)
+            {
+                Known(quality.What, where);
+                Check(Spread(quality.Spread), $"{where}, {quality.What}", $"A spread of {quality.Spread} cannot be; give 0 or more.");
+            }
+        }
+
+        foreach (var trucks in spec.Trucks)
+        {
+            var where = $"trucks of {trucks.Wheat}";
+            Check(season.Wheats.Any(w => w.Code == trucks.Wheat && w.Deliveries.Count > 0), where, "No delivery of such a wheat is in the plan; name a wheat that is to come.");
+            Check(trucks.TruckTonnes > 0 && double.IsFinite(trucks.TruckTonnes), where, $"A truck cannot carry {trucks.TruckTonnes} t; give t above 0.");
+            foreach (var quality in trucks.Quality)
             {
                 Known(quality.What, where);
                 Check(Spread(quality.Spread), $"{where}, {quality.What}", $"A spread of {quality.Spread} cannot be; give 0 or more.");
@@ -61,6 +83,7 @@ public static class FuturesFaults
         }
 
         Twice(spec.Districts.Select(d => d.District), "district");
+        Twice(spec.Trucks.Select(t => t.Wheat), "trucks of");
         Twice(spec.Demands.Select(d => d.Flour), "demand of");
         Twice(spec.Instruments.Select(i => i.What.ToString()), "instrument,");
         Twice(spec.Tolerances.Select(i => i.What.ToString()), "tolerance,");

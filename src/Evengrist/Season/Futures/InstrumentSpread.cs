@@ -8,6 +8,6 @@ namespace Evengrist.Season.Futures;
 /// <param name="Own">Standard deviation of the error of a single delivery or purchase on top of it, 0 or more.</param>
 public sealed record InstrumentSpread(Property What, double Shared, double Own)
 {
-    /// <summary>Standard deviation of what the shared error drifts by from one period to the next, 0 or more.</summary>
+    /// <summary>Standard deviation of what the shared error drifts by in a week, 0 or more; over days less, as their root.</summary>
     public double Drift { get; init; }
 }

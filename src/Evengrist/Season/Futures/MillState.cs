@@ -35,7 +35,9 @@ internal sealed class MillState
     public double Spent { get; private set; }
 
     /// <summary>Begins a period: what is bought follows the plan, more or less of it as far as what lies there is worth less or more than planned.</summary>
-    public void Begin(int period)
+    /// <param name="period">The period.</param>
+    /// <param name="follow">Whether what is bought follows the plan; otherwise nothing is bought yet.</param>
+    public void Begin(int period, bool follow)
     {
         Period = period;
         Array.Clear(boughtNow);
@@ -58,12 +60,22 @@ internal sealed class MillState
             Worth[k] = frame.Worth[k][period] * (1 + sway);
         }
 
-        BuyAhead(behind);
+        if (follow)
+        {
+            BuyAhead(behind);
+        }
+
         for (var k = 0; k < Piles.Length; k++)
         {
             Moisture[k] = Piles[k].Peek(Math.Max(claims[k], 1), Believed[k]);
         }
     }
+
+    /// <summary>How the mill stands, to decide by.</summary>
+    /// <param name="wanted">Flour the period wants, t, by number of the flour.</param>
+    public FutureStand Stand(IReadOnlyList<double> wanted) => new(
+        Period, [.. Piles.Select((p, k) => (p.Tonnes, p.Peek(Math.Max(p.Tonnes, 1), Believed[k]), (IReadOnlyList<double>)[.. Believed[k]]))], wanted, [.. boughtEver.Skip(frame.FirstOffer)],
+        [.. World.Offered.Select(o => o[Period]?.Believed)]);
 
     /// <summary>t of a wheat that a flour may take: what later flours are planned to take stays for them.</summary>
     public double Free(int wheat, int flour) => Math.Max(0, Piles[wheat].Tonnes - Math.Max(0, claims[wheat] - frame.Use[wheat][flour][Period]));
@@ -111,7 +123,8 @@ internal sealed class MillState
         var (value, pile) = (frame.Value, Piles[k]);
         var behind = frame.Worth[k][Period] * (value.Expected[k][Period] - pile.Tonnes);
         var slope = value.Slope[k];
-        if (pile.Tonnes <= 0 || !Array.Exists(slope, s => s != 0))
+        // Of what is as good as gone no quality is known.
+        if (pile.Tonnes < 0.001 || !Array.Exists(slope, s => s != 0))
         {
             return behind;
         }

@@ -7,22 +7,25 @@ namespace Evengrist.Season.Futures;
 public static class PromiseSentence
 {
     /// <summary>One sentence of a flour.</summary>
-    public static string Of(SeasonPromise promise, FlourPromise flour)
+    /// <param name="promise">The promise.</param>
+    /// <param name="flour">The flour of it.</param>
+    /// <param name="name">What people call the flour; null for its code.</param>
+    public static string Of(SeasonPromise promise, FlourPromise flour, string? name = null)
     {
         ArgumentNullException.ThrowIfNull(promise);
         ArgumentNullException.ThrowIfNull(flour);
         var periods = promise.Spec.Plan.Spec.Periods;
-        var last = flour.Points[^1];
+        var (last, called) = (flour.Points[^1], name ?? flour.Flour);
         var limited = flour.Limiting is { } end ? $"; limited by {Words(end.What)} ({Share(end.Share)} of the futures in which it ends)" : "";
         if (flour.Through < 0)
         {
-            return $"{flour.Flour} cannot be promised with probability {Number(promise.Spec.Stated)} for any time: it is on target through {Through(periods[0])} with probability {Chance(flour.Points[0])}{limited}.";
+            return $"{called} cannot be promised with probability {Number(promise.Spec.Stated)} for any time: it is on target through {Through(periods[0])} with probability {Chance(flour.Points[0])}{limited}.";
         }
 
         var at = flour.Points[flour.Through];
         var span = flour.Through == periods.Count - 1 ? $"to the end of the plan, {Through(periods[^1])}," : $"through {Through(periods[flour.Through])}";
         var end_ = flour.Through == periods.Count - 1 ? "" : $"; to the end of the plan with probability {Chance(last)}";
-        return $"{flour.Flour} is on target {span} with probability {Chance(at)}{end_}{limited}.";
+        return $"{called} is on target {span} with probability {Chance(at)}{end_}{limited}.";
     }
 
     /// <summary>What all of it rests on.</summary>
@@ -33,7 +36,7 @@ public static class PromiseSentence
         var tolerances = spec.Tolerances.Count == 0 ? "no tolerance beyond the limits of the wheat mix"
             : "limits of the wheat mix to a tolerance of " + string.Join(", ", spec.Tolerances.Select(t => FormattableString.Invariant($"{t.By:0.###} {Unit(t.What)} {t.What.Words()}").Trim()));
         return FormattableString.Invariant(
-            $"Basis: {promise.Futures} futures of deliveries, quality, demand and instrument error (seed {spec.Seed}), milled after the plan that starts {season.Start:uuuu-MM-dd}; on target means made in full to {100 * (1 - spec.MadeTolerance):0.#} % and true quality within the {tolerances}. Reckoned, not seen; tried against simulated crop years only, and no truer than the spreads given.");
+            $"Basis: {promise.Futures} futures of deliveries, quality, demand and instrument error (seed {spec.Seed}), milled after the plan that starts {season.Start:uuuu-MM-dd}; on target means made in full to {100 * (1 - spec.MadeTolerance):0.#} % and true quality within the {tolerances}. Reckoned, not seen; tried against simulated crop years of a demonstration only, not against this mill's own history, and no truer than the spreads given.");
     }
 
     private static string Through(SeasonPeriod period) => period.End.PlusDays(-1).ToString("uuuu-MM-dd", CultureInfo.InvariantCulture);

@@ -27,6 +27,18 @@ public sealed record FlourTerms(string Code, string Name, string Unit, double To
     /// <summary>Flour that can lie in store over the end of a period, t.</summary>
     public double StockMost { get; init; }
 
+    /// <summary>Flour that is to stay in store over the end of a period, t, 0 or more: it carries the flour through a busy week. Where less lies there at the start, that much.</summary>
+    public double StockLeast { get; init; }
+
+    /// <summary>Standard deviation of the whole year's demand, as a share, 0 or more.</summary>
+    public double YearShare { get; init; }
+
+    /// <summary>Standard deviation of a week's demand beside it, as a share, 0 or more.</summary>
+    public double WeekShare { get; init; }
+
+    /// <summary>How much of a week's difference is still there a week later, 0 to below 1.</summary>
+    public double Hold { get; init; }
+
     /// <summary>What a t of by-product is worth.</summary>
     public double ByProductPerTonne { get; init; }
 

@@ -9,6 +9,12 @@ namespace Evengrist.Season.Terms;
 /// <param name="Spread">Standard deviation of a lot about it, 0 or more.</param>
 public sealed record QualityTerms(Property What, double Value, double Spread = 0)
 {
+    /// <summary>Standard deviation between the trucks of a lot about its mean, 0 or more: a lot of few trucks lies further off. Of arrivals alone.</summary>
+    public double TruckSpread { get; init; }
+
+    /// <summary>Standard deviation of the mean of a whole harvest about the value, 0 or more: one bad summer, every truck of it. Of arrivals alone.</summary>
+    public double YearSpread { get; init; }
+
     /// <summary>Basis of a share of solids.</summary>
     public Basis Basis { get; init; }
 

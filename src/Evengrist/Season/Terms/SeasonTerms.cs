@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using Evengrist.Intake;
 using Evengrist.Quantities;
+using Evengrist.Season.Futures;
 using NodaTime;
 
 namespace Evengrist.Season.Terms;
@@ -48,6 +49,15 @@ public sealed record SeasonTerms
 
     /// <summary>What thin kernels cost in extraction; null for no such rule.</summary>
     public ExtractionRule? Extraction { get; init; }
+
+    /// <summary>By how much readings of a property may differ from the truth.</summary>
+    public IReadOnlyList<InstrumentSpread> Instruments { get; init; } = [];
+
+    /// <summary>By how much a flour may be off a limit and still count as on target in a promise; nothing for a property that is not named.</summary>
+    public IReadOnlyList<LimitTolerance> Tolerances { get; init; } = [];
+
+    /// <summary>The probability a promise is stated at, above 0 and below 1.</summary>
+    public double Stated { get; init; } = 0.85;
 
     /// <summary>Where the figures come from; shown beside them.</summary>
     public string Source { get; init; } = "";

@@ -21,8 +21,9 @@ public static class SpecFromTerms
     /// <param name="stocks">What lies in the bins.</param>
     /// <param name="homes">The bins.</param>
     /// <param name="flour">Flour in store, t by code; null for none.</param>
+    /// <param name="days">How many single days come first.</param>
     /// <exception cref="ArgumentException">The crop year is over on that day.</exception>
-    public static SeasonSpec Of(SeasonTerms terms, LocalDate start, IReadOnlyList<SeasonWheat> stocks, IReadOnlyList<SeasonHome> homes, IReadOnlyDictionary<string, double>? flour = null)
+    public static SeasonSpec Of(SeasonTerms terms, LocalDate start, IReadOnlyList<SeasonWheat> stocks, IReadOnlyList<SeasonHome> homes, IReadOnlyDictionary<string, double>? flour = null, int days = 14)
     {
         ArgumentNullException.ThrowIfNull(terms);
         ArgumentNullException.ThrowIfNull(stocks);
@@ -31,7 +32,7 @@ public static class SpecFromTerms
             throw new ArgumentException($"The crop year of the terms ended on {terms.End:uuuu-MM-dd}: enter terms for the next one.", nameof(start));
         }
 
-        var periods = SeasonCalendar.DaysThenWeeks(start, terms.End);
+        var periods = SeasonCalendar.DaysThenWeeks(start, terms.End, days);
         return new SeasonSpec(
             periods,
             [.. terms.Units.Select(u => new MillUnit(u.Code, u.TonnesPerHour, [.. periods.Select(u.HoursIn)], u.LeastCampaignHours))],
@@ -55,15 +56,20 @@ public static class SpecFromTerms
             MostGates = flour.MostGates,
             OpeningTonnes = inStore,
             StockMost = Math.Max(flour.StockMost, inStore),
+            StockLeast = Math.Min(flour.StockLeast, inStore),
             ByProductPerTonne = flour.ByProductPerTonne,
         };
 
     private static SeasonWheat Coming(ArrivalTerms arrival, IReadOnlyList<SeasonPeriod> periods)
     {
         var days = Period.DaysBetween(arrival.First, arrival.Last) + 1.0;
-        var deliveries = periods.Select((p, t) => (Period: t, Share: Overlap(p, arrival.First, arrival.Last) / days)).Where(d => d.Share > 0)
-            .Select(d => new SeasonDelivery(d.Period, arrival.Tonnes * d.Share, arrival.TonnesSpread * d.Share) { District = arrival.District });
+        var aDay = arrival.Tonnes / days;
+        var deliveries = periods.Select((p, t) => (Period: t, Days: Overlap(p, arrival.First, arrival.Last))).Where(d => d.Days > 0)
+            .Select(d => new SeasonDelivery(d.Period, aDay * d.Days, Own(d.Days)) { District = arrival.Place });
         return new SeasonWheat(arrival.Code, arrival.WheatClass, 0, arrival.MoisturePercent, QualityTerms.Of(arrival.Quality)) { Deliveries = [.. deliveries] };
+
+        // Days of a week differ on their own, and what comes is whole trucks: a count rounded evenly is off by a twelfth of its square.
+        double Own(int of) => Math.Sqrt((Math.Pow(arrival.WeekShare * 7 * aDay, 2) * of / 7) + (arrival.TruckTonnes * arrival.TruckTonnes / 12));
     }
 
     // The price curve of a plan is one for all periods, so that the days of the first weeks and the weeks after them are two offers of the same wheat.

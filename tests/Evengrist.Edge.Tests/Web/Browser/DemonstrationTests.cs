@@ -25,6 +25,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/season", 390, true)]
     [InlineData("/season/buying", 390, false)]
     [InlineData("/season/terms", 390, true)]
+    [InlineData("/season/promise", 1280, false)]
+    [InlineData("/season/promise", 390, true)]
     [InlineData("/season/paper?demand:HG=430", 1280, true)]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path, int width, bool dark)
     {

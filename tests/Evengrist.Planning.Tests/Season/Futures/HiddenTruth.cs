@@ -1,6 +1,7 @@
 using Evengrist.Ledger;
 using Evengrist.Season;
 using Evengrist.Season.Futures;
+using Evengrist.Season.Terms;
 
 namespace Evengrist.Planning.Tests.Season.Futures;
 
@@ -11,7 +12,7 @@ namespace Evengrist.Planning.Tests.Season.Futures;
 /// </summary>
 internal sealed class HiddenTruth
 {
-    private const double TruckTonnes = 26;
+    private const double TruckTonnes = 26, WeekTonnes = 0.15, FieldProtein = 0.096, TruckFn = 25;
     private readonly Random dice;
     private readonly Dictionary<string, District> districts;
     private readonly Dictionary<string, (double Year, double Week, double Hold)> demand;
@@ -25,24 +26,23 @@ internal sealed class HiddenTruth
         (biasSpread, biasWalk, fnBias, truckError) = (Between(.03, .09), Between(0, .006), Between(2, 6), Between(.15, .25));
     }
 
-    /// <summary>What the mill makes of so many years past: forecasts against what came, paired checks of the instrument, orders against what was shipped.</summary>
-    public FuturesSpec Known(SeasonPlan plan, int futures, int years = 15)
+    /// <summary>What a mill enters into its terms after so many years: forecasts against what came, trucks against their lots, paired checks of the instrument, orders against what was shipped.</summary>
+    public SeasonTerms Told(SeasonTerms terms, int years = 15)
     {
         double Sd(Func<double> draw) => Math.Sqrt(Enumerable.Range(0, years).Select(_ => draw()).ToArray() is var x ? x.Sum(v => v * v) / years : 0);
-
-        // A lot of two trucks is as uncertain as two trucks are: years past tell how far lots of each size lay from their district.
-        double Lot(SeasonDelivery d, double field) => Sd(() => (Normal() * field * 0.8) + (Normal() * districts[d.District].Truck / Math.Sqrt(Math.Max(1, Math.Round(d.Tonnes / TruckTonnes)))));
-        var told = plan.Spec.Wheats.Select(w => w with
+        QualityTerms Of(QualityTerms q, District of) => q.What switch
         {
-            Deliveries = [.. w.Deliveries.Select(d => d with { Quality = w.Quality.With(Property.Protein, w.Quality.Values[Property.Protein] with { Spread = Lot(d, w.Quality.Values[Property.Protein].Spread) }) })],
-        });
-        return new FuturesSpec(plan with { Spec = plan.Spec with { Wheats = [.. told] } }, futures, dice.Next())
+            Property.Protein => q with { Spread = Sd(() => Normal() * FieldProtein), TruckSpread = Sd(() => Skewed() * of.Truck), YearSpread = Sd(() => Normal() * of.Protein) },
+            Property.FallingNumber => q with { Spread = 0, TruckSpread = Sd(() => Normal() * TruckFn), YearSpread = Sd(() => Normal() * of.Fn) },
+            _ => q,
+        };
+        return terms with
         {
-            Districts = [.. districts.Select(d => new DistrictSpread(d.Key, Sd(() => Yield(d.Value) - 1))
+            Arrivals = [.. terms.Arrivals.Select(a => a with
             {
-                Quality = [new(Property.Protein, Sd(() => Normal() * d.Value.Protein)), new(Property.FallingNumber, Sd(() => Normal() * d.Value.Fn))],
+                TonnesSpread = a.Tonnes * Sd(() => Yield(districts[a.District]) - 1), WeekShare = Sd(() => Normal() * WeekTonnes), TruckTonnes = TruckTonnes, Quality = [.. a.Quality.Select(q => Of(q, districts[a.District]))],
             })],
-            Demands = [.. demand.Select(d => new DemandSpread(d.Key, Sd(() => Normal() * d.Value.Year), Sd(() => Normal() * d.Value.Week)) { Hold = Math.Clamp(d.Value.Hold + (Normal() * 0.05), 0, 0.95) })],
+            Flours = [.. terms.Flours.Select(f => f with { YearShare = Sd(() => Normal() * demand[f.Code].Year), WeekShare = Sd(() => Normal() * demand[f.Code].Week), Hold = Math.Clamp(demand[f.Code].Hold + (Normal() * 0.05), 0, 0.95) })],
             Instruments = [new(Property.Protein, Sd(() => Normal() * biasSpread), truckError / 4) { Drift = Sd(() => Normal() * biasWalk) }, new(Property.FallingNumber, Sd(() => Normal() * fnBias), 4)],
             Tolerances = [new(Property.Protein, 0.2), new(Property.FallingNumber, 15), new(Property.TestWeight, 0.4), new(Property.Don, 0.05)],
         };
@@ -77,18 +77,17 @@ internal sealed class HiddenTruth
 
     private FutureLot Delivered(FutureFrame frame, int k, SeasonDelivery delivery, SeasonWheat wheat, (double Tonnes, double Protein, double Fn, District Of) year, double bias, double fnOff)
     {
-        var trucks = Math.Max(1, (int)Math.Round(delivery.Tonnes * year.Tonnes * (1 + (Normal() * delivery.TonnesSpread / delivery.Tonnes)) / TruckTonnes));
+        var trucks = Math.Max(1, (int)Math.Round(delivery.Tonnes * year.Tonnes * (1 + (Normal() * WeekTonnes)) / TruckTonnes));
         var (truth, read, fn) = (0.0, 0.0, 0.0);
         for (var i = 0; i < trucks; i++)
         {
-            // Trucks are skewed: a shifted gamma of shape 4 with the district's spread.
-            var own = ((-Math.Log(dice.NextDouble() * dice.NextDouble() * dice.NextDouble() * dice.NextDouble())) - 4) / 2 * year.Of.Truck;
+            var own = Skewed() * year.Of.Truck;
             truth += own;
             read += own + bias + (Normal() * truckError);
-            fn += (Normal() * 25) + (Normal() * 5);
+            fn += Normal() * TruckFn;
         }
 
-        var field = Normal() * wheat.Quality.Values[Property.Protein].Spread * 0.8;
+        var field = Normal() * FieldProtein;
         return Lot(frame, k, delivery.Period, trucks * TruckTonnes, wheat, (p, v) => p switch
         {
             Property.Protein => (v + year.Protein + field + (truth / trucks), v + year.Protein + field + (read / trucks)),
@@ -128,6 +127,9 @@ internal sealed class HiddenTruth
         var z = Normal();
         return 1 + (of.Tonnes * ((z < 0 ? 1.25 * z : 0.75 * z) + 0.2));
     }
+
+    // Trucks are skewed: a shifted gamma of shape 4, mean 0 and spread 1.
+    private double Skewed() => (-Math.Log(dice.NextDouble() * dice.NextDouble() * dice.NextDouble() * dice.NextDouble()) - 4) / 2;
 
     private double[] Bias(int periods)
     {

@@ -1,6 +1,7 @@
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Season;
+using Evengrist.Season.Terms;
 using NodaTime;
 
 namespace Evengrist.Planning.Tests.Season.Futures;
@@ -22,79 +23,68 @@ internal static class MillYear
         ("B16", "HS", 1200, 14.8, 392, 80.0, .10, 1500),
     ];
 
-    /// <param name="protein">Standard deviation of the protein of a bin, points.</param>
-    /// <param name="stock">By how much a bin's stock differs from the invented one, a factor by bin.</param>
-    public static SeasonSpec Spec(double protein = 0.06, Func<string, double>? stock = null, int days = 14)
+    /// <summary>What the year is planned by, before anything is known of how far it may differ.</summary>
+    public static SeasonTerms Terms { get; } = new()
     {
-        var periods = SeasonCalendar.DaysThenWeeks(Start, End, days);
-        var running = periods.Select(RunDays).ToArray();
-        MillUnit[] units = [new("A", 17.5, [.. running.Select(d => d * 24.0)]), new("B", 7.5, [.. running.Select(d => d * 24.0)])];
-        SeasonWheat[] bins = [.. Bins.Select(b => Wheat(b.Bin, b.Class, b.Tonnes * (stock?.Invoke(b.Bin) ?? 1), Quality(b.Protein, b.Fn, b.Tw, b.Don, protein), b.Bin))];
-        SeasonWheat[] contracted =
+        End = End,
+        Currency = "USD",
+        StoragePerTonneWeek = 0.35,
+        Units = [Unit("A", 17.5), Unit("B", 7.5)],
+        Flours =
         [
-            Contract("N1", "HW", "Northledge", periods, 700, 12.2, 385, 79.5, .15), Contract("R1", "HW", "Scarrow Rim", periods, 120, 14.0, 420, 75.8, .10),
-            Contract("L1", "HW", "Lowmere", periods, 150, 11.1, 300, 77.1, .55), Contract("T1", "SW", "Talvin Bank", periods, 110, 9.7, 340, 77.5, .30),
-            Contract("H1", "HS", "High Brack", periods, 45, 14.6, 397, 80.1, .10), Contract("W1", "HWW", "Northledge", periods, 95, 13.0, 380, 79.5, .15),
-        ];
-        return new SeasonSpec(periods, units, [.. bins, .. contracted], Flours(running), "USD")
-        {
-            Homes = [.. Bins.Select(b => new SeasonHome(b.Bin, b.Capacity * 1.5))],
-            StoragePerTonneWeek = 0.35,
-            Offers =
-            [
-                Offer("E2HS", "HS", 14.8, 390, 79.5, .10, 298, 12, periods), Offer("E1HW", "HW", 13.4, 385, 78.5, .15, 268, 70, periods), Offer("E1LO", "HW", 11.8, 370, 79.0, .20, 234, 90, periods),
-                Offer("E1SW", "SW", 9.8, 335, 77.0, .30, 222, 40, periods), Offer("E1WW", "HWW", 13.0, 370, 79.0, .15, 262, 12, periods),
-            ],
-        };
-    }
+            Flour("HG", "B", 90, 0.76, ["HS", "HW"], Protein(14.4, 15.2), FallingNumber(330), Don(0.45)),
+            Flour("WB", "A", 280, 0.74, ["HW", "HS"], Protein(13.2, 13.8), FallingNumber(320), TestWeight(77.5), Don(0.45)),
+            Flour("AP", "A", 140, 0.76, ["HW"], Protein(11.7, 12.4), FallingNumber(310), Don(0.45)),
+            Flour("PA", "B", 60, 0.74, ["SW"], Protein(8.5, 10.2), FallingNumber(290), Don(0.60)),
+            Flour("WW", "B", 30, 0.97, ["HWW"], Protein(12.4, 14.5), FallingNumber(320), Don(0.45)),
+        ],
+        Offers =
+        [
+            Offer("E2HS", "HS", 14.8, 390, 79.5, .10, 298, 12), Offer("E1HW", "HW", 13.4, 385, 78.5, .15, 268, 70), Offer("E1LO", "HW", 11.8, 370, 79.0, .20, 234, 90),
+            Offer("E1SW", "SW", 9.8, 335, 77.0, .30, 222, 40), Offer("E1WW", "HWW", 13.0, 370, 79.0, .15, 262, 12),
+        ],
+        Arrivals =
+        [
+            Contract("N1", "HW", "Northledge", 700, 12.2, 385, 79.5, .15), Contract("R1", "HW", "Scarrow Rim", 120, 14.0, 420, 75.8, .10), Contract("L1", "HW", "Lowmere", 150, 11.1, 300, 77.1, .55),
+            Contract("T1", "SW", "Talvin Bank", 110, 9.7, 340, 77.5, .30), Contract("H1", "HS", "High Brack", 45, 14.6, 397, 80.1, .10), Contract("W1", "HWW", "Northledge", 95, 13.0, 380, 79.5, .15),
+        ],
+        EndWorths = [new("HW", 200), new("HS", 200), new("SW", 200), new("HWW", 200)],
+    };
 
-    public static SeasonQuality Quality(double protein, double fn, double tw, double don, double spread, double fnSpread = 8) => new(new Dictionary<Property, SeasonValue>
-    {
-        [Property.Protein] = new(protein, spread, Basis.At12),
-        [Property.FallingNumber] = new(fn, fnSpread),
-        [Property.TestWeight] = new(tw, 0.2),
-        [Property.Don] = new(don, 0.02, Basis.At12),
-    });
+    /// <summary>The year as a mill plans it from its terms and its bins.</summary>
+    /// <param name="terms">The terms.</param>
+    /// <param name="stock">By how much a bin's stock differs from the invented one, a factor by bin.</param>
+    /// <param name="days">How many single days come first.</param>
+    public static SeasonSpec Spec(SeasonTerms terms, Func<string, double>? stock = null, int days = 14) => SpecFromTerms.Of(
+        terms, Start, [.. Bins.Select(b => new SeasonWheat(b.Bin, b.Class, b.Tonnes * (stock?.Invoke(b.Bin) ?? 1), 12, QualityTerms.Of(Quality(b.Protein, 0.06, b.Fn, 8, b.Tw, b.Don))) { Home = b.Bin })],
+        [.. Bins.Select(b => new SeasonHome(b.Bin, b.Capacity * 1.5))], terms.Flours.ToDictionary(f => f.Code, f => f.StockLeast), days);
 
-    /// <summary>Six days a week: Sundays rest.</summary>
-    public static int RunDays(SeasonPeriod period) => Enumerable.Range(0, period.Days).Count(d => period.Start.PlusDays(d).DayOfWeek != IsoDayOfWeek.Sunday);
-
-    private static SeasonFlour[] Flours(int[] run) =>
+    private static QualityTerms[] Quality(double protein, double spread, double fn, double fnSpread, double tw, double don) =>
     [
-        Flour("HG", "B", 90, 0.76, run, ["HS", "HW"], Protein(14.4, 15.2), FallingNumber(330), Don(0.45)),
-        Flour("WB", "A", 280, 0.74, run, ["HW", "HS"], Protein(13.2, 13.8), FallingNumber(320), TestWeight(77.5), Don(0.45)),
-        Flour("AP", "A", 140, 0.76, run, ["HW"], Protein(11.7, 12.4), FallingNumber(310), Don(0.45)),
-        Flour("PA", "B", 60, 0.74, run, ["SW"], Protein(8.5, 10.2), FallingNumber(290), Don(0.60)),
-        Flour("WW", "B", 30, 0.97, run, ["HWW"], Protein(12.4, 14.5), FallingNumber(320), Don(0.45)),
+        new(Property.Protein, protein, spread) { Basis = Basis.At12 }, new(Property.FallingNumber, fn, fnSpread), new(Property.TestWeight, tw, 0.2), new(Property.Don, don, 0.02) { Basis = Basis.At12 },
     ];
 
-    private static SeasonFlour Flour(string code, string unit, double wheatPerRunDay, double yield, int[] run, string[] classes, params SeasonLimit[] limits) =>
-        new(code, unit, [.. run.Select(d => d * wheatPerRunDay * yield * 0.95)], yield, 900)
+    // Six days a week: Sundays rest.
+    private static UnitTerms Unit(string code, double rate) => new(code, rate, 24) { DaysOff = [IsoDayOfWeek.Sunday] };
+
+    private static FlourTerms Flour(string code, string unit, double wheatPerRunDay, double yield, string[] classes, params LimitTerms[] limits) =>
+        new(code, code, unit, 6 * wheatPerRunDay * yield * 0.95, yield, 900)
         {
             // Flour for three running days stays in store, so that a busy week is not a week without flour.
-            Classes = classes, Limits = limits, ByProductPerTonne = 150, OpeningTonnes = 3 * wheatPerRunDay * yield, StockLeast = 3 * wheatPerRunDay * yield, StockMost = 6 * wheatPerRunDay * yield,
+            Classes = classes, Limits = limits, ByProductPerTonne = 150, StockLeast = 3 * wheatPerRunDay * yield, StockMost = 6 * wheatPerRunDay * yield,
         };
 
-    private static SeasonLimit Protein(double least, double most) => new(Property.Protein, least, most, 400) { Basis = Basis.At12 };
+    private static LimitTerms Protein(double least, double most) => new(Property.Protein, 400) { Least = least, Most = most, Basis = Basis.At12 };
 
-    private static SeasonLimit FallingNumber(double least) => new(Property.FallingNumber, least, null, 8);
+    private static LimitTerms FallingNumber(double least) => new(Property.FallingNumber, 8) { Least = least };
 
-    private static SeasonLimit TestWeight(double least) => new(Property.TestWeight, least, null, 60);
+    private static LimitTerms TestWeight(double least) => new(Property.TestWeight, 60) { Least = least };
 
-    private static SeasonLimit Don(double most) => new(Property.Don, null, most, 1000) { Basis = Basis.At12 };
+    private static LimitTerms Don(double most) => new(Property.Don, 1000) { Most = most, Basis = Basis.At12 };
 
-    private static SeasonWheat Wheat(string code, string wheatClass, double tonnes, SeasonQuality quality, string home) => new(code, wheatClass, tonnes, 12, quality) { Home = home, EndValuePerTonne = 200 };
+    private static ArrivalTerms Contract(string code, string wheatClass, string district, double perWeek, double protein, double fn, double tw, double don) =>
+        new(code, district, wheatClass, Start, End, perWeek * (Period.DaysBetween(Start, End) + 1) / 7, 0, 12, Quality(protein, 0.12, fn, 12, tw, don));
 
-    private static SeasonWheat Contract(string code, string wheatClass, string district, IReadOnlyList<SeasonPeriod> periods, double perWeek, double protein, double fn, double tw, double don) =>
-        Wheat(code, wheatClass, 0, Quality(protein, fn, tw, don, 0.12, 12), "") with
-        {
-            Deliveries = [.. periods.Select((p, t) => new SeasonDelivery(t, perWeek * RunDays(p) / 6, perWeek * RunDays(p) / 6 * 0.15) { District = district }).Where(d => d.Tonnes > 0)],
-        };
-
-    private static SeasonOffer Offer(string code, string wheatClass, double protein, double fn, double tw, double don, double price, double perRunDay, IReadOnlyList<SeasonPeriod> periods)
-    {
-        // Tiers hold for a period of any length, so they are given for a week; the single days before them are few.
-        var wheat = new SeasonWheat(code, wheatClass, 0, 12, Quality(protein, fn, tw, don, 0.1, 10)) { EndValuePerTonne = 200 };
-        return new SeasonOffer(wheat, [new(perRunDay * 6, price), new(perRunDay * 3, price + 18)], periods.TakeWhile(p => p.Days < 7).Count() + 2, periods.Count - 1);
-    }
+    private static OfferTerms Offer(string code, string wheatClass, double protein, double fn, double tw, double don, double price, double perRunDay) =>
+        new(code, wheatClass, Start.PlusDays(14), End, 12, Quality(protein, 0.1, fn, 10, tw, don), [new(perRunDay * 6, price), new(perRunDay * 3, price + 18)]);
 }

@@ -2,6 +2,7 @@ using Evengrist.Planning.Season;
 using Evengrist.Planning.Season.Futures;
 using Evengrist.Season;
 using Evengrist.Season.Futures;
+using Evengrist.Season.Terms;
 
 namespace Evengrist.Planning.Tests.Season.Futures;
 
@@ -11,18 +12,25 @@ internal static class SimulatedYears
     /// <summary>One statement: the chance stated that a flour is on target through a period, and whether it truly was.</summary>
     public sealed record Statement(int Year, string Flour, int Period, double Stated, bool Held, Evengrist.Ledger.Property? Expected, Evengrist.Ledger.Property? Ended);
 
-    /// <summary>Every statement of a year that is neither sure nor hopeless.</summary>
-    public static IReadOnlyList<Statement> Year(int seed, int futures, int? cores = null)
+    /// <summary>What is asked of a year, by the way any mill's promise goes: from terms to spec, plan and spreads.</summary>
+    /// <param name="seed">Number of the year.</param>
+    /// <param name="futures">How many futures.</param>
+    /// <param name="told">Changes what the mill believes of its spreads; null for what past years told it.</param>
+    public static (FuturesSpec Asked, HiddenTruth Truth) Asked(int seed, int futures, Func<SeasonTerms, SeasonTerms>? told = null)
     {
-        var stocks = new Random(seed * 7919);
-        var spec = MillYear.Spec(stock: _ => 0.9 + (0.2 * stocks.NextDouble()), days: 0);
-        if (SeasonPlanner.Linear(spec) is not SeasonPlanned { Plan: var plan })
-        {
-            throw new InvalidOperationException($"Year {seed} has no plan.");
-        }
+        var (stocks, truth) = (new Random(seed * 7919), new HiddenTruth(seed));
+        var terms = truth.Told(MillYear.Terms);
+        terms = told?.Invoke(terms) ?? terms;
+        return SeasonPlanner.Linear(MillYear.Spec(terms, _ => 0.9 + (0.2 * stocks.NextDouble()), days: 0)) is SeasonPlanned { Plan: var plan }
+            ? (FuturesFromTerms.Of(plan, terms, futures, seed), truth)
+            : throw new InvalidOperationException($"Year {seed} has no plan.");
+    }
 
-        var truth = new HiddenTruth(seed);
-        var asked = truth.Known(plan, futures);
+    /// <summary>Every statement of a year.</summary>
+    public static IReadOnlyList<Statement> Year(int seed, int futures, int? cores = null, Func<SeasonTerms, SeasonTerms>? told = null)
+    {
+        var (asked, truth) = Asked(seed, futures, told);
+        var spec = asked.Plan.Spec;
         var promise = ((Promised)PromiseRun.Reckon(asked, cores)).Promise;
         var frame = new FutureFrame(asked);
         var year = FutureMill.Run(frame, truth.Year(frame));
