@@ -3,16 +3,19 @@ using System.Globalization;
 using Evengrist.Cli.Said;
 using Evengrist.Ledger;
 using Evengrist.Planning.Season;
+using Evengrist.Planning.Season.Bands;
+using Evengrist.Planning.Season.Lots;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using Evengrist.Season.ChangeOver;
 
 namespace Evengrist.Cli.Rooms;
 
 /// <summary>The crop year: a posed season planned, and what wheat is worth to it.</summary>
 internal static class SeasonRoom
 {
-    public static Command Of(Voice voice) => new("season", "The crop year: what to mill, keep and buy, when a flour starves, what wheat is worth.") { Plan(voice), Value(voice), SeasonPromiseVerb.Of(voice) };
+    public static Command Of(Voice voice) => new("season", "The crop year: what to mill, keep and buy, when a flour starves, what wheat is worth.") { Plan(voice), Value(voice), Bands(voice), ChangeOver(voice), SeasonPromiseVerb.Of(voice) };
 
     private static Command Plan(Voice voice)
     {
@@ -28,7 +31,25 @@ internal static class SeasonRoom
         var command = new Command("value", "What a tonne of a posed wheat, and a truck of it in each bin, is worth to a posed crop year. Needs no records.");
         var posed = new PosedVerb();
         posed.AddTo(command, SeasonValueCase.Help);
-        command.SetAction(asked => Reply(voice, posed.Json(asked), posed.Ask(asked, SeasonValueCase.Read, c => Parsing.Got(SeasonValueAnswer.Of(SeasonPlanner.Linear(c.Season), c))), answer => SayValue(answer, voice)));
+        command.SetAction(asked => Reply(voice, posed.Json(asked), posed.Ask(asked, SeasonValueCase.Read, c => Parsing.Got(SeasonValueAnswer.Of(SeasonPlanner.Linear(c.Season), c.Lot is { } lot ? LotRun.Reckon(lot, c.Season) : null, c))), answer => SayValue(answer, voice)));
+        return command;
+    }
+
+    private static Command Bands(Voice voice)
+    {
+        var command = new Command("bands", "Into how many bands to part a posed harvest, where their edges lie, which bins each takes, and what each number of them costs the year. Needs no records.");
+        var posed = new PosedVerb();
+        posed.AddTo(command, SeasonBandsCase.Help);
+        command.SetAction(asked => Reply(voice, posed.Json(asked), posed.Ask(asked, SeasonBandsCase.Read, c => Parsing.Got(SeasonBandsAnswer.Of(BandRun.Reckon(c.Harvest, c.Season, c.EndValuePerTonne), row => BandBinning.Share(row, c.Bins)))), answer => SeasonSaid.Bands(answer, voice)));
+        return command;
+    }
+
+    private static Command ChangeOver(Voice voice)
+    {
+        var command = new Command("change-over", "What each step of new crop in old does to every posed flour's wheat, and how large a step may be. Needs no records.");
+        var posed = new PosedVerb();
+        posed.AddTo(command, ChangeOverCase.Help);
+        command.SetAction(asked => Reply(voice, posed.Json(asked), posed.Ask(asked, ChangeOverCase.Read, c => Parsing.Got(ChangeOverAnswer.Of(ChangeOverModel.Lay(c.Change), c))), answer => SeasonSaid.ChangeOver(answer, voice)));
         return command;
     }
 
@@ -86,6 +107,11 @@ internal static class SeasonRoom
         if (answer.Curve.Count > 0)
         {
             curve.To(voice);
+        }
+
+        if (answer.Lot is { } lot)
+        {
+            SeasonSaid.Lot(lot, voice);
         }
     }
 

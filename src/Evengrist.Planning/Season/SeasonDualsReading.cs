@@ -21,6 +21,7 @@ internal static class SeasonDualsReading
             [.. Each(spec.Homes.Count).Select(x => new HomeWorth(spec.Homes[x.I].Code, x.T, -At(model.HomeRow[x.I, x.T])))])
         {
             Reliefs = [.. model.Limits.SelectMany(l => l.Caps.Select((row, step) => new ReliefWorth(spec.Flours[l.Flour].Code, l.Period, l.Side.Limit.What, l.Side.IsLeast, step, -At(row)))).Where(r => r.PerTonneUnit != 0)],
+            CarryOut = [.. spec.CarryOut.Select((c, i) => new CarryOutWorth(c.WheatClass, At(model.CarryOutRow[i]))).Where(c => c.PerTonne != 0)],
         };
     }
 }

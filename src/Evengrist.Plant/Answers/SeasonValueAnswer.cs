@@ -1,5 +1,6 @@
 using Evengrist.Plant.Cases;
 using Evengrist.Season;
+using Evengrist.Season.Lots;
 
 namespace Evengrist.Plant.Answers;
 
@@ -10,13 +11,21 @@ namespace Evengrist.Plant.Answers;
 /// <param name="Wheats">What one more t of each wheat of the plan is worth in the period asked about.</param>
 public sealed record SeasonValueAnswer(SeasonWorthAnswer Apart, IReadOnlyList<SeasonWorthAnswer> Curve, IReadOnlyList<SeasonBinAnswer> Bins, IReadOnlyList<SeasonWheatAnswer> Wheats)
 {
+    /// <summary>The worth of the whole lot; null where none was asked about.</summary>
+    public SeasonLotAnswer? Lot { get; init; }
+
     /// <summary>The worth, from a linear plan; or why there is none.</summary>
-    public static Reply<SeasonValueAnswer> Of(SeasonOutcome outcome, SeasonValueCase posed)
+    public static Reply<SeasonValueAnswer> Of(SeasonOutcome outcome, LotOutcome? lot, SeasonValueCase posed)
     {
         ArgumentNullException.ThrowIfNull(posed);
         if (outcome is not SeasonPlanned planned)
         {
             return new Reply<SeasonValueAnswer>(null, SeasonAnswer.Of(outcome).Reasons);
+        }
+
+        if (lot is LotNotWorthed { Why: var why })
+        {
+            return new Reply<SeasonValueAnswer>(null, SeasonAnswer.Of(why).Reasons);
         }
 
         var worth = new SeasonWorth(planned.Plan);
@@ -26,7 +35,10 @@ public sealed record SeasonValueAnswer(SeasonWorthAnswer Apart, IReadOnlyList<Se
                 Of(value, worth.OfTonne(posed.Wheat, posed.Period)),
                 posed.Values.Count == 0 ? [] : [.. worth.Curve(posed.Wheat, posed.Along, posed.Values, posed.Period).Select(p => Of(p.Value, p.Worth))],
                 posed.Wheat.OpeningTonnes <= 0 ? [] : [.. worth.OfTruck(posed.Wheat).Select(b => new SeasonBinAnswer(b.Wheat, b.Home, Number(b.Money), Number(b.Money / posed.Wheat.OpeningTonnes), Number(b.OfTonnes), Number(b.OfChange), b.WhyNot))],
-                [.. posed.Season.AllWheats.Select(w => new SeasonWheatAnswer(w.Code, w.WheatClass, worth.Of(w.Code, posed.Period)))]),
+                [.. posed.Season.AllWheats.Select(w => new SeasonWheatAnswer(w.Code, w.WheatClass, worth.Of(w.Code, posed.Period)))])
+            {
+                Lot = lot is LotWorth whole ? SeasonLotAnswer.Of(whole) : null,
+            },
             []);
     }
 

@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Season;
+using Evengrist.Season.Lots;
 
 namespace Evengrist.Plant.Cases;
 
@@ -17,19 +18,29 @@ public sealed record SeasonValueCase(SeasonSpec Season, SeasonWheat Wheat)
     /// <summary>The values of the curve, on the basis of the wheat's own; empty for no curve.</summary>
     public IReadOnlyList<double> Values { get; init; } = [];
 
+    /// <summary>Tonnes of an offered lot of the wheat, t; 0 where no lot is asked about.</summary>
+    public double LotTonnes { get; init; }
+
+    /// <summary>What is asked for a t of the lot; null where no price was named.</summary>
+    public double? AskedPerTonne { get; init; }
+
+    /// <summary>The lot; null where none is asked about.</summary>
+    public LotSpec? Lot => LotTonnes == 0 ? null : new LotSpec(Wheat, LotTonnes, Period) { AskedPerTonne = AskedPerTonne };
+
     /// <summary>What a case looks like.</summary>
     public static CaseHelp Help { get; } = new(
         """
         {
           "season": as in season plan,
           "wheat": { "code", "wheatClass", "openingTonnes": of a truck, or 0, "moisturePercent", "quality": { "Protein": { "value", "basis" } ... } },
-          "period"?: 0, "along"?: "Protein", "values"?: [ 12, 12.5, 13 ... ]
+          "period"?: 0, "along"?: "Protein", "values"?: [ 12, 12.5, 13 ... ],
+          "lotTonnes"?: of an offered lot, "askedPerTonne"?: money per t   for the worth of a whole lot, part by part
         }
         """,
         SeasonCase.Help.Example.TrimEnd()[..^1].TrimEnd() + """
         ,
           "wheat": { "code": "truck", "wheatClass": "HS", "openingTonnes": 26, "moisturePercent": 12, "quality": { "Protein": { "value": 14.2, "basis": "12mb" } } },
-          "values": [ 12, 13, 14, 15 ] }
+          "values": [ 12, 13, 14, 15 ], "lotTonnes": 40, "askedPerTonne": 300 }
         """);
 
     /// <summary>Reads a case; what is wrong with the season is a fault too.</summary>
@@ -51,6 +62,16 @@ public sealed record SeasonValueCase(SeasonSpec Season, SeasonWheat Wheat)
         if (c.Values.Any(v => !double.IsFinite(v)) || c.Wheat.OpeningTonnes < 0)
         {
             faults.Add(Fault.AtPath("$.values", "a number that is none", "numbers, and tonnes of 0 or more"));
+        }
+
+        if (c.AskedPerTonne is not null && c.Lot is null)
+        {
+            faults.Add(Fault.AtPath("$.askedPerTonne", $"{c.AskedPerTonne}", "lotTonnes beside it: a price is asked for a lot"));
+        }
+
+        if (faults.Count == 0 && c.Lot is { } lot)
+        {
+            faults.AddRange(LotFaults.Of(lot, c.Season).Select(f => Fault.AtPath($"$.wheat as a lot, {f.Where}", "what cannot be meant", f.What)));
         }
 
         return faults.Count > 0 ? Parsing.Failed<SeasonValueCase>(faults) : Parsing.Got(c);

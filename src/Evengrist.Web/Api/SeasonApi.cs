@@ -1,6 +1,9 @@
 using Evengrist.Planning.Season;
+using Evengrist.Planning.Season.Bands;
+using Evengrist.Planning.Season.Lots;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using Evengrist.Season.ChangeOver;
 
 namespace Evengrist.Web.Api;
 
@@ -16,6 +19,10 @@ internal static class SeasonApi
             .Accepts<object>("application/json").Produces<SeasonValueAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         season.MapPost("promise", (Delegate)PromiseAsync).WithSummary("Through which week each flour of a posed crop year is on target, and how surely; needs no records").WithDescription(SeasonPromiseCase.Help.Schema)
             .Accepts<object>("application/json").Produces<SeasonPromiseAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        season.MapPost("bands", (Delegate)BandsAsync).WithSummary("Part a posed harvest into bands; needs no records").WithDescription(SeasonBandsCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<SeasonBandsAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        season.MapPost("change-over", (Delegate)ChangeOverAsync).WithSummary("Lay a posed change of crop out; needs no records").WithDescription(ChangeOverCase.Help.Schema)
+            .Accepts<object>("application/json").Produces<ChangeOverAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
 
     private static Task<IResult> PromiseAsync(HttpContext context) =>
@@ -25,9 +32,14 @@ internal static class SeasonApi
             return SeasonPromiseAnswer.Of(promise, plan);
         });
 
+    private static Task<IResult> BandsAsync(HttpContext context) =>
+        Posed.ReplyAsync(context, SeasonBandsCase.Read, c => SeasonBandsAnswer.Of(BandRun.Reckon(c.Harvest, c.Season, c.EndValuePerTonne, stop: context.RequestAborted), row => BandBinning.Share(row, c.Bins)));
+
+    private static Task<IResult> ChangeOverAsync(HttpContext context) => Posed.ReplyAsync(context, ChangeOverCase.Read, c => ChangeOverAnswer.Of(ChangeOverModel.Lay(c.Change), c));
+
     private static Task<IResult> PlanAsync(HttpContext context) =>
         Posed.ReplyAsync(context, SeasonCase.Read, c => SeasonAnswer.Of(SeasonQuestions.Plan(c.Season, c.Millable, c.GapPercent, c.Seconds, context.RequestAborted)));
 
     private static Task<IResult> ValueAsync(HttpContext context) =>
-        Posed.ReplyAsync(context, SeasonValueCase.Read, c => SeasonValueAnswer.Of(SeasonPlanner.Linear(c.Season, stop: context.RequestAborted), c));
+        Posed.ReplyAsync(context, SeasonValueCase.Read, c => SeasonValueAnswer.Of(SeasonPlanner.Linear(c.Season, stop: context.RequestAborted), c.Lot is { } lot ? LotRun.Reckon(lot, c.Season, stop: context.RequestAborted) : null, c));
 }

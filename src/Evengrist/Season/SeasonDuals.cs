@@ -13,6 +13,9 @@ public sealed record SeasonDuals(
 {
     /// <summary>Relief of a limit that is used up, by flour, period and step.</summary>
     public IReadOnlyList<ReliefWorth> Reliefs { get; init; } = [];
+
+    /// <summary>A tonne left at the end, where carry-out is short.</summary>
+    public IReadOnlyList<CarryOutWorth> CarryOut { get; init; } = [];
 }
 
 /// <summary>What one more t of a wheat saves, were it there in a period.</summary>
@@ -32,3 +35,6 @@ public sealed record HomeWorth(string Home, int Period, double PerTonne);
 
 /// <summary>What it saves if a step of relief gave one more t·unit, on the scale its property averages on.</summary>
 public sealed record ReliefWorth(string Flour, int Period, Property What, bool IsLeast, int Step, double PerTonneUnit);
+
+/// <summary>What one more t left at the end saves beside its end value, by the class that carry-out asks for; empty for all wheat.</summary>
+public sealed record CarryOutWorth(string WheatClass, double PerTonne);

@@ -5,7 +5,7 @@ namespace Evengrist.Season;
 /// <summary>What wheat is worth to the rest of the year, from the duals of a linear plan: exact for a small amount.</summary>
 /// <remarks>
 /// A t that is kept apart is worth the most that any flour in any period would save by it: y·π + by-product·(1 − y) − hours·μ + Σ limits λ·w·(v − edge), less storage
-/// until then, or its end value. A truck laid into a bin is worth its tonnes at the bin's own worth, and what it changes of the bin's quality at the worth of
+/// until then, or its end value with what carry-out is short of. A truck laid into a bin is worth its tonnes at the bin's own worth, and what it changes of the bin's quality at the worth of
 /// that in every planned use of the bin. Shares that people have fixed are not in it. Model: docs/model/season.md.
 /// </remarks>
 public sealed class SeasonWorth
@@ -17,6 +17,7 @@ public sealed class SeasonWorth
     private readonly Dictionary<(string, int), double> hours;
     private readonly Dictionary<(string, int, Property, bool), double> limits;
     private readonly Dictionary<(string, int, Property, bool, int), double> reliefs;
+    private readonly IReadOnlyList<CarryOutWorth> carryOut;
     private readonly ILookup<string, PlannedUse> uses;
     private readonly double[] keeping;
 
@@ -33,6 +34,7 @@ public sealed class SeasonWorth
         hours = plan.Spec.Units.SelectMany(u => duals.Units.Where(d => d.Unit == u.Code).Select(d => (u, d))).ToDictionary(x => (x.u.Code, x.d.Period), x => x.d.PerHour / x.u.TonnesPerHour);
         limits = duals.Limits.ToDictionary(l => (l.Flour, l.Period, l.What, l.IsLeast), l => l.PerTonneUnit);
         reliefs = duals.Reliefs.ToDictionary(l => (l.Flour, l.Period, l.What, l.IsLeast, l.Step), l => l.PerTonneUnit);
+        carryOut = duals.CarryOut;
         uses = plan.Uses.ToLookup(u => u.Wheat);
         keeping = new double[plan.Spec.Periods.Count + 1];
         for (var t = 0; t < plan.Spec.Periods.Count; t++)
@@ -50,7 +52,7 @@ public sealed class SeasonWorth
     public TonneWorth OfTonne(SeasonWheat wheat, int period = 0)
     {
         ArgumentNullException.ThrowIfNull(wheat);
-        var best = new TonneWorth(wheat.EndValuePerTonne - (keeping[^1] - keeping[period]), null, plan.Spec.Periods.Count - 1);
+        var best = new TonneWorth(wheat.EndValuePerTonne + carryOut.Where(c => c.WheatClass.Length == 0 || c.WheatClass == wheat.WheatClass).Sum(c => c.PerTonne) - (keeping[^1] - keeping[period]), null, plan.Spec.Periods.Count - 1);
         for (var f = 0; f < sides.Length; f++)
         {
             var flour = plan.Spec.Flours[f];

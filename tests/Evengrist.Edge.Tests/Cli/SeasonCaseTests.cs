@@ -28,6 +28,77 @@ public sealed class SeasonCaseTests
         Assert.Contains("it holds HS", bins[2].GetProperty("whyNot").GetString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Value_OfALot_IsACurveThatFallsAndSaysHowMuchPays()
+    {
+        var lot = Json("value", "season-lot.json").GetProperty("lot");
+        double[] means = [.. lot.GetProperty("curve").EnumerateArray().Select(p => p.GetProperty("perTonne").GetDouble())];
+        Assert.Equal(9, means.Length);
+        Assert.All(means.Zip(means.Skip(1)), p => Assert.True(p.Second <= p.First + 1e-6));
+        Assert.Equal(means[^1], lot.GetProperty("mostPerTonne").GetDouble(), 9);
+
+        // The year solved again with one hundredth of the lot agrees with the plan's own price to 1 %.
+        var (first, again) = (lot.GetProperty("firstPerTonne").GetDouble(), lot.GetProperty("verifiedPerTonne").GetDouble());
+        Assert.InRange(again, first - (0.01 * Math.Abs(first)), first + (0.01 * Math.Abs(first)));
+        Assert.InRange(lot.GetProperty("atPrice").GetProperty("tonnes").GetDouble(), 0, 1500);
+        Assert.Equal("HG", lot.GetProperty("uses")[0].GetProperty("flour").GetString());
+    }
+
+    [Fact]
+    public void Bands_SampleCase_CostLessByNumberAndTakeTheirBins()
+    {
+        var rows = Json("bands", "season-bands.json").GetProperty("rows").EnumerateArray().ToArray();
+        Assert.Equal([1, 2, 3], rows.Select(r => r.GetProperty("bands").GetInt32()));
+        Assert.All(rows.Skip(1), r => Assert.True(r.GetProperty("savesAgainstOneLess").GetDouble() >= -1e-3));
+        Assert.All(rows, r => Assert.Equal(6900, r.GetProperty("of").EnumerateArray().Sum(b => b.GetProperty("tonnes").GetDouble()), 4));
+        string[] bins = [.. rows[2].GetProperty("of").EnumerateArray().SelectMany(b => b.GetProperty("bins").EnumerateArray()).Select(b => b.GetString()!)];
+        Assert.Equal(bins.Length, bins.Distinct().Count());
+    }
+
+    [Fact]
+    public void ChangeOver_SampleCase_SaysDaysMovesAndTheLargestStep()
+    {
+        var flour = Json("change-over", "change-over.json").GetProperty("flours")[0];
+        var steps = flour.GetProperty("steps").EnumerateArray().ToArray();
+        Assert.Equal(["2026-07-20", "2026-07-24", "2026-07-28", "2026-08-01", "2026-08-05"], steps.Select(s => s.GetProperty("firstDay").GetString()));
+        Assert.Equal(12.7, steps[^1].GetProperty("moves")[0].GetProperty("value").GetDouble(), 2);
+        Assert.InRange(flour.GetProperty("largestStepPercent").GetDouble(), 1, 50);
+    }
+
+    [Theory]
+    [InlineData("value", "season-lot.json", "\"lotTonnes\": 1500", "\"lotTonnes\": -5", "it is -5; a number above 0")]
+    [InlineData("value", "season-lot.json", "\"lotTonnes\": 1500,", "", "lotTonnes beside it")]
+    [InlineData("value", "season-lot.json", "\"askedPerTonne\": 330", "\"askedPerTonne\": -1", "it is -1; a number of at least 0")]
+    [InlineData("value", "season-lot.json", "\"wheatClass\": \"HS\", \"openingTonnes\": 0,", "\"wheatClass\": \"ZZ\", \"openingTonnes\": 0,", "knows no wheat of class ZZ")]
+    [InlineData("bands", "season-bands.json", "\"bins\": 3", "\"bins\": 0", "0 bins; give 1 to 20")]
+    [InlineData("bands", "season-bands.json", "\"tonnes\": 4500", "\"tonnes\": -4500", "-4500 t cannot be")]
+    [InlineData("bands", "season-bands.json", "\"arriving\": [0.25, 0.5, 0.25]", "\"arriving\": [0.25, 0.5]", "add up to 1")]
+    [InlineData("bands", "season-bands.json", "{\"code\": \"B03\", \"capacityTonnes\": 3000}, {\"code\": \"B04\", \"capacityTonnes\": 3000}, ", "", "one for each of the 3 bands")]
+    [InlineData("change-over", "change-over.json", "\"lastOldDay\": \"2026-08-20\"", "\"lastOldDay\": \"2026-07-01\"", "a day not before the first")]
+    [InlineData("change-over", "change-over.json", "\"lastOldDay\": \"2026-08-20\"", "\"lastOldDay\": \"2026-08-01\"", "old crop until 2026-08-04")]
+    [InlineData("change-over", "change-over.json", "\"least\": 13.1", "\"least\": 14.1", "lies above its most")]
+    [InlineData("change-over", "change-over.json", "0.75, 1 ]", "0.75 ]", "The last step has to be all new crop")]
+    public void Harvest_WhatCannotBe_SaysWhatToDo(string verb, string sample, string was, string becomes, string says)
+    {
+        using var folder = new Folder();
+        var text = File.ReadAllText(Repository.Sample("cases", sample));
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        var ran = Shell.Run("season", verb, "--in", folder.File("case.json", text.Replace(was, becomes, StringComparison.Ordinal)));
+        Assert.Equal(2, ran.Status);
+        Assert.Contains(says, ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Harvest_InWords_SaysWhoDecides()
+    {
+        foreach (var (verb, sample) in new[] { ("value", "season-lot.json"), ("bands", "season-bands.json"), ("change-over", "change-over.json") })
+        {
+            var (status, output, error) = Shell.Run("season", verb, "--in", Repository.Sample("cases", sample));
+            Assert.True(status == 0, error);
+            Assert.Contains("person decides", output, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("\"least\": 14.4", "\"least\": 14.4, \"most\": 14", 2, "lies above its most")]
     [InlineData("\"what\": \"Protein\"", "\"what\": \"Colour\"", 2, "$.season.flours[0].limits[0].what")]

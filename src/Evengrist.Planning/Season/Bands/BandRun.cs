@@ -10,58 +10,90 @@ public static class BandRun
     /// <param name="spec">The harvest.</param>
     /// <param name="season">The year without that harvest.</param>
     /// <param name="endValuePerTonne">What a t of the harvest left at the end is worth, money per t.</param>
-    /// <param name="stop">Ends it.</param>
+    /// <param name="progress">Told how far it is.</param>
+    /// <param name="stop">Ends it; the numbers of bands reckoned by then stand.</param>
     /// <returns>The rows; or a bad input, an infeasible year or a failure as the planner names it.</returns>
-    public static BandsOutcome Reckon(BandSpec spec, SeasonSpec season, double endValuePerTonne, CancellationToken stop = default)
+    public static BandsOutcome Reckon(BandSpec spec, SeasonSpec season, double endValuePerTonne, IProgress<SeasonProgress>? progress = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(season);
-        if (BandFaults.Of(spec) is { Count: > 0 } faults)
+        if (BandFaults.Of(spec, season) is { Count: > 0 } faults)
         {
             return new BandsNotPlanned(new SeasonBadInput(faults));
         }
 
         var rows = new List<BandRow>();
         var design = BandModel.Design(spec with { Bins = 1, FallingNumberEdges = [] }, (_, _) => 0)[0];
-        if (Solve(season, spec, design, endValuePerTonne, stop) is not SeasonPlanned { Plan: var plan })
+        Tell(progress, "The year with all of it in one band");
+        var first = Solve(season, spec, design, endValuePerTonne, stop);
+        if (first is not SeasonPlanned { Plan: var plan })
         {
-            return new BandsNotPlanned(Solve(season, spec, design, endValuePerTonne, stop));
+            return new BandsNotPlanned(first);
         }
 
-        rows.Add(new BandRow(design, plan.Costs.Total, plan.Costs.Total, null));
+        rows.Add(Row(design, plan, plan.Costs.Total, spec));
         for (var bins = Math.Max(2, spec.FallingNumberEdges.Count + 1); bins <= spec.Bins && !stop.IsCancellationRequested; bins++)
         {
-            // Worth is exact for a small change only, and parting a harvest is none: it is priced anew with the year it leads to, and the cheaper year is kept.
+            // Worth is exact for a small change only, and parting a harvest is none: it is priced anew with the year it leads to, and the cheapest year is kept. Even
+            // bands and the last design with one band parted are tried too: the one may happen to be better, the other cannot be worse than the last.
             BandRow? best = null;
-            for (var pass = 0; pass < 3; pass++)
+            var last = rows[^1].Design;
+            double Try(BandDesign? tried, bool mayStand = true)
             {
-                var price = Price(new SeasonWorth(plan), spec, endValuePerTonne);
-                if (BandModel.Design(spec with { Bins = bins }, price) is not [.., var next] || next.Bands.Count == 0 || Solve(season, spec, next, endValuePerTonne, stop) is not SeasonPlanned { Plan: var solved })
+                if (tried is not { Bands.Count: > 0 } || Solve(season, spec, tried, endValuePerTonne, stop) is not SeasonPlanned { Plan: var solved })
                 {
-                    break;
+                    return double.NaN;
                 }
 
-                var even = best?.EvenCost ?? (Solve(season, spec, BandModel.Even(spec, bins, price), endValuePerTonne, stop) is SeasonPlanned { Plan: var habit } ? habit.Costs.Total : double.NaN);
-                if (best is null || solved.Costs.Total < best.Cost - 1e-6)
+                if (mayStand && (best is null || solved.Costs.Total < best.Cost - 1e-6))
                 {
-                    (best, plan) = (new BandRow(next, solved.Costs.Total, even, null), solved);
+                    (best, plan) = (Row(tried, solved, double.NaN, spec), solved);
                 }
-                else
+
+                return solved.Costs.Total;
+            }
+
+            Tell(progress, FormattableString.Invariant($"{bins} bands of at most {spec.Bins}: even tonnes"));
+            var price = Price(new SeasonWorth(plan), spec, endValuePerTonne);
+            var even = Try(BandModel.Even(spec, bins, price), mayStand: spec.FallingNumberEdges.Count == 0);
+            Tell(progress, FormattableString.Invariant($"{bins} bands of at most {spec.Bins}: one band parted"));
+            if (last.Bands.Count == bins - 1)
+            {
+                Try(BandModel.Split(spec, last, price));
+            }
+
+            for (var pass = 0; pass < 3 && !stop.IsCancellationRequested; pass++)
+            {
+                Tell(progress, FormattableString.Invariant($"{bins} bands of at most {spec.Bins}: edges by worth, time {pass + 1}"));
+                var before = best;
+                Try(BandModel.Design(spec with { Bins = bins }, Price(new SeasonWorth(plan), spec, endValuePerTonne)) is [.., var next] ? next : null);
+                if (best == before)
                 {
                     break;
                 }
             }
 
-            if (best is null)
+            if (best is null || stop.IsCancellationRequested)
             {
                 break;
             }
 
-            rows.Add(best);
+            rows.Add(best with { EvenCost = even });
         }
 
+        Tell(progress, "What a commingled bin costs");
         return new BandsPlanned([.. rows.Select((r, i) => i == rows.Count - 1 ? r with { Commingled = Commingled(season, spec, r, endValuePerTonne, stop) } : r)], season.Currency);
     }
+
+    private static void Tell(IProgress<SeasonProgress>? progress, string doing) => progress?.Report(new SeasonProgress(doing, double.NaN, double.NegativeInfinity, TimeSpan.Zero));
+
+    private static BandRow Row(BandDesign design, SeasonPlan plan, double even, BandSpec spec)
+    {
+        var stocks = plan.Stocks.ToLookup(s => s.Wheat, s => s.Tonnes);
+        return new BandRow(design, plan.Costs.Total, even, [.. design.Bands.Select((b, i) => Math.Max(spec.Arriving.Count == 0 ? b.Tonnes : 0, stocks[Code(spec, i)].DefaultIfEmpty(0).Max()))], null);
+    }
+
+    private static string Code(BandSpec spec, int band) => FormattableString.Invariant($"{spec.WheatClass} band {band + 1}");
 
     // The dearest slip: two bands that lie side by side fall into one bin.
     private static CommingledBin? Commingled(SeasonSpec season, BandSpec spec, BandRow row, double endValue, CancellationToken stop)
@@ -83,10 +115,14 @@ public static class BandRun
     private static Func<Evengrist.Season.SeasonQuality, double, double> Price(SeasonWorth worth, BandSpec spec, double endValue) =>
         (quality, moisture) => worth.OfTonne(new SeasonWheat("band", spec.WheatClass, 1, moisture, quality) { EndValuePerTonne = endValue }).PerTonne;
 
+    // Bins are taken as mixed through: what layers shift between two plans is more than an edge moved a little.
     private static SeasonOutcome Solve(SeasonSpec season, BandSpec spec, BandDesign design, double endValue, CancellationToken stop) => SeasonPlanner.Linear(
-        season with
+        season with { Wheats = [.. season.Wheats, .. design.Bands.Select((b, i) => Wheat(spec, b, i, endValue))] }, new SeasonOptions { LayerPasses = 0 }, stop);
+
+    private static SeasonWheat Wheat(BandSpec spec, HarvestBand band, int number, double endValue) =>
+        new(Code(spec, number), spec.WheatClass, spec.Arriving.Count == 0 ? band.Tonnes : 0, band.MoisturePercent, band.Quality)
         {
-            Wheats = [.. season.Wheats, .. design.Bands.Select((b, i) => new SeasonWheat($"{spec.WheatClass} band {i + 1}", spec.WheatClass, b.Tonnes, b.MoisturePercent, b.Quality) { EndValuePerTonne = endValue })],
-        },
-        stop: stop);
+            EndValuePerTonne = endValue,
+            Deliveries = [.. spec.Arriving.Select((share, t) => new SeasonDelivery(t, share * band.Tonnes)).Where(d => d.Tonnes > 0)],
+        };
 }

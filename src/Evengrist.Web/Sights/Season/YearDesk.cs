@@ -15,6 +15,7 @@ public sealed class YearDesk : IDisposable
     private readonly Lock planning = new();
     private readonly Lock gate = new(); // never held while the mill is asked: a page may come here in the midst of a question to it
     private readonly List<(YearQuestion Question, YearPlan Plan)> plans = [];
+    private readonly List<(YearQuestion Question, string Asked, DeskWork Work)> works = [];
 
     /// <summary>What a load is worth to the year, by the newest linear plan of the mill's terms that is at hand and begins at most a week before; null where there is none.</summary>
     public TruckYear? WorthOf(Mill mill, TruckLoad load, Instant at)
@@ -53,6 +54,56 @@ public sealed class YearDesk : IDisposable
         }
     }
 
+    /// <summary>The plan of another year that a question stands for: at once where it was asked before.</summary>
+    public YearPlan PlanOf(YearQuestion question, SeasonSpec spec)
+    {
+        lock (planning)
+        {
+            if (Known(question) is { } known)
+            {
+                return known;
+            }
+
+            var plan = new YearPlan(spec, [], SeasonPlanner.Linear(spec));
+            Keep(question, plan);
+            return plan;
+        }
+    }
+
+    /// <summary>The work on a question about a year: begun where nobody asked it yet, or where it was stopped and is asked again.</summary>
+    /// <param name="question">The year.</param>
+    /// <param name="asked">What is asked of it, in full.</param>
+    /// <param name="begin">Begins the work.</param>
+    /// <param name="again">Whether what was stopped is begun anew.</param>
+    public DeskWork<TOutcome> WorkOn<TOutcome>(YearQuestion question, string asked, Func<DeskWork<TOutcome>> begin, bool again = false)
+        where TOutcome : class
+    {
+        ArgumentNullException.ThrowIfNull(begin);
+        lock (gate)
+        {
+            var at = works.FindIndex(w => w.Question == question && w.Asked == asked && w.Work is DeskWork<TOutcome>);
+            if (at >= 0 && !(again && works[at].Work is { IsRunning: false, IsStopping: true }))
+            {
+                return (DeskWork<TOutcome>)works[at].Work;
+            }
+
+            if (at >= 0)
+            {
+                works.RemoveAt(at);
+            }
+
+            var work = begin();
+            works.Add((question, asked, work));
+            if (works.Count > Kept)
+            {
+                works[0].Work.Stop();
+                works.RemoveAt(0);
+            }
+
+            return work;
+        }
+    }
+
     private YearPlan? Known(YearQuestion question)
     {
         lock (gate)
@@ -75,5 +126,9 @@ public sealed class YearDesk : IDisposable
     }
 
     /// <summary>Stops what is still being planned.</summary>
-    public void Dispose() => plans.ForEach(p => p.Plan.Stop());
+    public void Dispose()
+    {
+        plans.ForEach(p => p.Plan.Stop());
+        works.ForEach(w => w.Work.Stop());
+    }
 }

@@ -27,6 +27,7 @@ public static class BandFaults
         Check(spec.Parts.Count > 0 && spec.Parts.Sum(p => p.Tonnes) > 0, "parts", "Nothing is expected; give tonnes of at least one district.");
         Check(spec.FallingNumberEdges.All(e => e > 60) && spec.FallingNumberEdges.SequenceEqual(spec.FallingNumberEdges.Distinct().Order()), "falling number edges", "Give them rising, each above 60 s.");
         Check(spec.FallingNumberEdges.Count < Math.Max(1, spec.Bins), "falling number edges", $"{spec.FallingNumberEdges.Count} edges part the harvest into more than {spec.Bins} bins; give fewer edges or more bins.");
+        Check(spec.Arriving.Count == 0 || (spec.Arriving.All(Spread) && Math.Abs(spec.Arriving.Sum() - 1) < 1e-6), "arriving", "Shares of the harvest by period are 0 or more and add up to 1; leave them out where it lies there when the year begins.");
         foreach (var part in spec.Parts)
         {
             var where = $"district {part.District}";
@@ -39,6 +40,34 @@ public static class BandFaults
                 Check(SeasonScale.Averages(what), $"{where}, {what}", "It does not average in a bin; leave it out.");
                 Check(double.IsFinite(value.Value) && value.Value >= 0 && Spread(value.Spread), $"{where}, {what}", $"{value.Value} ± {value.Spread} cannot be; give a value and a spread of 0 or more.");
                 Check(what != Property.FallingNumber || value.Value > 60, $"{where}, {what}", $"{value.Value} s cannot be blended; falling numbers lie above 60 s.");
+            }
+        }
+
+        return faults;
+    }
+
+    /// <summary>The same, and what does not fit the year it is to be laid into.</summary>
+    public static IReadOnlyList<SeasonFault> Of(BandSpec spec, SeasonSpec season)
+    {
+        ArgumentNullException.ThrowIfNull(season);
+        var faults = new List<SeasonFault>(Of(spec));
+        if (spec.Arriving.Count > season.Periods.Count)
+        {
+            faults.Add(new SeasonFault("arriving", $"{spec.Arriving.Count} shares for {season.Periods.Count} periods; give no more than there are periods."));
+        }
+
+        var asked = new SeasonWheat("band", spec.WheatClass, 0, 0, SeasonQuality.Unknown);
+        var takers = season.Flours.Where(f => SeasonYield.Allows(f, asked) || (f.Wheats.Count > 0 && (f.Classes.Count == 0 || f.Classes.Contains(spec.WheatClass)))).ToArray();
+        if (takers.Length == 0)
+        {
+            faults.Add(new SeasonFault("class", $"No flour takes {(spec.WheatClass.Length > 0 ? spec.WheatClass : "a class without a name")}; name one of {string.Join(", ", season.Flours.SelectMany(f => f.Classes).Distinct().Order(StringComparer.Ordinal))}."));
+        }
+
+        foreach (var what in takers.SelectMany(f => f.Limits).Select(l => l.What).Distinct().Order())
+        {
+            foreach (var part in spec.Parts.Where(p => p.Tonnes > 0 && !p.Quality.TryGet(what, out _)))
+            {
+                faults.Add(new SeasonFault($"district {part.District}", $"Its {what.Words()} is missing, and a flour it may go into limits it."));
             }
         }
 

@@ -49,6 +49,31 @@ public static class BandModel
         return new BandDesign(bands, bands.Sum(b => b.Tonnes * pricePerTonne(b.Quality, b.MoisturePercent)));
     }
 
+    /// <summary>A design with the one more edge of protein that is worth most; null where no band can be parted further. The year with it cannot cost more: two bands can be drawn as one.</summary>
+    public static BandDesign? Split(BandSpec spec, BandDesign design, Func<SeasonQuality, double, double> pricePerTonne)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(pricePerTonne);
+        var grid = Grid(design.Bands.Any(b => b.FallingNumberFrom > 0 || double.IsFinite(b.FallingNumberTo)) ? spec : spec with { FallingNumberEdges = [] });
+        double Worth(HarvestBand band) => band.Tonnes * pricePerTonne(band.Quality, band.MoisturePercent);
+        (double Gain, int At, HarvestBand Lower, HarvestBand Upper)? best = null;
+        for (var n = 0; n < design.Bands.Count; n++)
+        {
+            var band = design.Bands[n];
+            var (fnClass, first, last) = (grid.ClassFrom(band.FallingNumberFrom), grid.CellFrom(band.From), double.IsFinite(band.To) ? grid.CellFrom(band.To) : grid.Cells);
+            for (var cut = first + 1; cut < last; cut++)
+            {
+                if (grid.Band(fnClass, first, cut, false) is { } lower && grid.Band(fnClass, cut, last, false) is { } upper && Worth(lower) + Worth(upper) - Worth(band) is var gain && !(gain <= best?.Gain))
+                {
+                    best = (gain, n, grid.Band(fnClass, first, cut, true)!, grid.Band(fnClass, cut, last, true)!);
+                }
+            }
+        }
+
+        return best is var (_, at, low, high) ? new BandDesign([.. design.Bands.Take(at), low, high, .. design.Bands.Skip(at + 1)], double.NaN) : null;
+    }
+
     private static HarvestGrid Grid(BandSpec spec) =>
         BandFaults.Of(spec) is { Count: > 0 } faults ? throw new ArgumentException(string.Join(" ", faults), nameof(spec)) : new HarvestGrid(spec);
 

@@ -21,6 +21,9 @@ public sealed record BandSpec(string WheatClass, IReadOnlyList<HarvestPart> Part
     /// <summary>Standard deviation of a truck's reading of falling number, s, 0 or more.</summary>
     public double FallingNumberReadingSpread { get; init; }
 
+    /// <summary>Share of the harvest that comes in each period of the year, adding up to 1; empty where all of it lies there when the year begins.</summary>
+    public IReadOnlyList<double> Arriving { get; init; } = [];
+
     /// <summary>Step of the edges of protein, points, above 0.</summary>
     public double Step { get; init; } = 0.1;
 }

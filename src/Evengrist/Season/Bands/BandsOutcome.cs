@@ -15,9 +15,10 @@ public sealed record BandsNotPlanned(SeasonOutcome Why) : BandsOutcome;
 /// <summary>A number of bands.</summary>
 /// <param name="Design">The bands.</param>
 /// <param name="Cost">Cost of the year with them, money; what the harvest itself is paid is not in it.</param>
-/// <param name="EvenCost">Cost of the year with as many bands of even tonnes, money.</param>
+/// <param name="EvenCost">Cost of the year with as many bands of even tonnes, money; not a number where it was not reckoned.</param>
+/// <param name="MostTonnes">Of each band the most that lies there at the end of a period in the year with them, t: what bins have to hold.</param>
 /// <param name="Commingled">What it costs when two neighbours fall into one bin; reckoned for the largest number of bands, null for the others.</param>
-public sealed record BandRow(BandDesign Design, double Cost, double EvenCost, CommingledBin? Commingled);
+public sealed record BandRow(BandDesign Design, double Cost, double EvenCost, IReadOnlyList<double> MostTonnes, CommingledBin? Commingled);
 
 /// <summary>Two bands that fell into one bin.</summary>
 /// <param name="Lower">The one.</param>

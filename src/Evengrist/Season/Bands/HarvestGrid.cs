@@ -33,6 +33,12 @@ internal sealed class HarvestGrid
 
     public int Classes { get; }
 
+    /// <summary>The cell that begins at an edge of protein; the first one for no edge.</summary>
+    public int CellFrom(double edge) => double.IsFinite(edge) ? Enumerable.Range(0, Edges.Length).MinBy(i => Math.Abs(Edges[i] - edge)) : 0;
+
+    /// <summary>The class of falling number that begins at an edge; the first one for none.</summary>
+    public int ClassFrom(double edge) => edge > 0 ? spec.FallingNumberEdges.TakeWhile(e => e < edge - 1e-9).Count() + 1 : 0;
+
     /// <summary>The band of cells from one up to another, in a class of falling number; null where next to nothing is in it.</summary>
     public HarvestBand? Band(int fnClass, int from, int to, bool strays)
     {

@@ -14,7 +14,7 @@ public static class ChangeOverModel
     public static ChangeOverOutcome Lay(ChangeOverSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        return Faults(spec) is { Count: > 0 } faults ? new ChangeOverRefused(faults) : new ChangeOverLaid([.. spec.Flours.Select(f => Flour(spec, f))]);
+        return ChangeOverFaults.Of(spec) is { Count: > 0 } faults ? new ChangeOverRefused(faults) : new ChangeOverLaid([.. spec.Flours.Select(f => Flour(spec, f))]);
     }
 
     private static FlourChangeOver Flour(ChangeOverSpec spec, ChangingFlour flour)
@@ -91,46 +91,4 @@ public static class ChangeOverModel
     }
 
     private static double Square(double x) => x * x;
-
-    private static List<SeasonFault> Faults(ChangeOverSpec spec)
-    {
-        var faults = new List<SeasonFault>();
-        void Check(bool holds, string where, string what)
-        {
-            if (!holds)
-            {
-                faults.Add(new SeasonFault(where, what));
-            }
-        }
-
-        Check(spec.Flours.Count > 0, "flours", "There is none; name at least one.");
-        Check(spec.DaysPerStep >= 1, "days per step", $"{spec.DaysPerStep} is no length of a step; give 1 or more.");
-        Check(spec.Steps.Count > 0 && Math.Abs(spec.Steps[^1] - 1) < 1e-9, "steps", "The last step has to be all new crop: 1.");
-        for (var i = 0; i < spec.Steps.Count; i++)
-        {
-            Check(spec.Steps[i] > (i > 0 ? spec.Steps[i - 1] : 0) && spec.Steps[i] <= 1, $"step {i}", $"A share of {spec.Steps[i]} does not follow; give shares above 0, each larger than the one before, at most 1.");
-        }
-
-        foreach (var move in spec.LargestMoves)
-        {
-            Check(move.By > 0 && double.IsFinite(move.By), $"largest move of {move.What}", $"{move.By} is no move; give a number above 0.");
-        }
-
-        foreach (var flour in spec.Flours)
-        {
-            Check(flour.Old.Quality.Values.Keys.Any(p => SeasonScale.Averages(p) && flour.New.Quality.TryGet(p, out _)), $"flour {flour.Code}", "No property that averages is known of both the old and the new mix; give one.");
-            foreach (var (crop, mix) in new[] { ("old", flour.Old), ("new", flour.New) })
-            {
-                Check(mix.MoisturePercent is >= 0 and < 60, $"flour {flour.Code}, {crop} mix, moisture", $"{mix.MoisturePercent} % cannot be; give per cent, wet basis.");
-                foreach (var (what, value) in mix.Quality.Values)
-                {
-                    Check(double.IsFinite(value.Value) && value.Value >= 0 && double.IsFinite(value.Spread) && value.Spread >= 0, $"flour {flour.Code}, {crop} mix, {what}", $"{value.Value} ± {value.Spread} cannot be; give a value and a spread of 0 or more.");
-                    Check(!what.NeedsBasis() || value.Basis.IsStated, $"flour {flour.Code}, {crop} mix, {what}", "The basis is missing; say 12mb, 14mb or dry.");
-                    Check(what != Property.FallingNumber || value.Value > 60, $"flour {flour.Code}, {crop} mix, {what}", $"{value.Value} s cannot be blended; falling numbers lie above 60 s.");
-                }
-            }
-        }
-
-        return faults;
-    }
 }

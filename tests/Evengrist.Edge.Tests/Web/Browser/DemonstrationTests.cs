@@ -28,6 +28,11 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/season/promise", 1280, false)]
     [InlineData("/season/promise", 390, true)]
     [InlineData("/season/paper?demand:HG=430", 1280, true)]
+    [InlineData("/season/lot?class=HS&tonnes=800&when=2026-04-01&protein=14&spread=0.3&moisture=12&asked=260", 390, false)]
+    [InlineData("/season/bands?class=HW&most=2&step=0.5&bin=B01&bin=B02&bin=B03", 390, true)]
+    [InlineData("/season/bands?class=HW&most=2&step=0.5&bin=B01&bin=B02&bin=B03", 1280, false)]
+    [InlineData("/season/change-over?flour=WB", 390, false)]
+    [InlineData("/season/change-over?flour=HG", 1280, true)]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path, int width, bool dark)
     {
         var page = await chromium.VisitorAsync(await site.AddressAsync(), width, dark);

@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Planning.Season;
 using Evengrist.Planning.Season.Bands;
 using Evengrist.Quantities;
 using Evengrist.Season;
@@ -91,6 +92,70 @@ public sealed class BandModelTests
         Assert.All(rows.Zip(rows.Skip(1)), x => Assert.True(x.Second.Cost <= x.First.Cost + 1e-4));
         Assert.All(rows, r => Assert.True(r.Cost <= r.EvenCost + 1e-4 || r.Design.Bands.Count == 1));
         Assert.True(rows[^1].Commingled!.Cost >= -1e-4);
+    }
+
+    [Fact]
+    public void Split_BestEdgeOfOneBand_IsTheBestDesignOfTwo()
+    {
+        var spec = Spec(2);
+        var designs = BandModel.Design(spec, Price);
+        var split = BandModel.Split(spec, designs[0], Price)!;
+        Assert.Equal(designs[1].Bands.Select(b => b.From), split.Bands.Select(b => b.From));
+        Assert.Equal(26000, split.Bands.Sum(b => b.Tonnes), 6);
+        Assert.Null(BandModel.Split(spec with { Step = 5, Parts = [Part("North", 20000, 12.2, 0.1)], ReadingSpread = 0 }, BandModel.Design(spec with { Step = 5, Parts = [Part("North", 20000, 12.2, 0.1)], ReadingSpread = 0, Bins = 1 }, Price)[0], Price));
+    }
+
+    [Fact]
+    public void Reckon_HarvestThatComesOverWeeks_HasLessThereAtOnceAndToldHowFarItIs()
+    {
+        var season = Years.Weeks(12, 13, Years.Wheat("LOW", 600, 12.4));
+        var told = new List<string>();
+        var spec = new BandSpec("HW", [new("Rim", 800, 12, new(new Dictionary<Property, SeasonValue> { [Property.Protein] = new(13.4, 0.7, Basis.At12) }))], 2) { ReadingSpread = 0.2, Step = 0.25 };
+        var whole = Assert.IsType<BandsPlanned>(BandRun.Reckon(spec, season, 230)).Rows;
+        var slow = Assert.IsType<BandsPlanned>(BandRun.Reckon(spec with { Arriving = [.. Enumerable.Repeat(0.1, 10)] }, season, 230, new Telling(told))).Rows;
+        Assert.All(whole, r => Assert.Equal(800, r.MostTonnes.Sum(), 6));
+        Assert.All(slow, r => Assert.True(r.MostTonnes.Sum() < 700));
+        Assert.Contains(told, t => t.StartsWith("2 bands of at most 2: one", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Reckon_Stopped_SaysSoOrKeepsWhatItHas()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        var none = Assert.IsType<BandsNotPlanned>(BandRun.Reckon(Spec(2), Years.Weeks(2, 13, Years.Wheat("LOW", 100, 12)), 0, stop: stop.Token));
+        Assert.Equal(SeasonExit.Cancelled, Assert.IsType<SeasonFailed>(none.Why).Exit);
+        using var later = new CancellationTokenSource();
+        var some = Assert.IsType<BandsPlanned>(BandRun.Reckon(Spec(3), Years.Weeks(2, 13, Years.Wheat("LOW", 100, 12)), 0, new StopAt(later, "2 bands"), later.Token));
+        Assert.Single(some.Rows);
+    }
+
+    [Theory]
+    [InlineData("ZZ", new double[0], "No flour takes ZZ")]
+    [InlineData("HW", new[] { 0.5, 0.6 }, "add up to 1")]
+    [InlineData("HW", new[] { 0.2, 0.2, 0.6 }, "3 shares for 2 periods")]
+    public void Reckon_WhatDoesNotFitTheYear_IsNamed(string wheatClass, double[] arriving, string says)
+    {
+        var season = Years.Weeks(2, 13, Years.Wheat("LOW", 100, 12));
+        season = season with { Flours = [season.Flours[0] with { Classes = ["HW"] }] };
+        var none = Assert.IsType<BandsNotPlanned>(BandRun.Reckon(Spec(2) with { WheatClass = wheatClass, Arriving = arriving }, season, 0));
+        Assert.Contains(says, string.Join(" ", Assert.IsType<SeasonBadInput>(none.Why).Faults), StringComparison.Ordinal);
+    }
+
+    private sealed class Telling(List<string> told) : IProgress<SeasonProgress>
+    {
+        public void Report(SeasonProgress value) => told.Add(value.Doing);
+    }
+
+    private sealed class StopAt(CancellationTokenSource stop, string doing) : IProgress<SeasonProgress>
+    {
+        public void Report(SeasonProgress value)
+        {
+            if (value.Doing.StartsWith(doing, StringComparison.Ordinal))
+            {
+                stop.Cancel();
+            }
+        }
     }
 
     [Fact]

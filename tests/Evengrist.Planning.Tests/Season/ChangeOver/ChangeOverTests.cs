@@ -50,6 +50,30 @@ public sealed class ChangeOverTests
         Assert.Equal(0.15, Lay(spec).LargestStep, 9);
     }
 
+    [Theory]
+    [InlineData(14.0, 13.0, "12mb", "lies above its most")]
+    [InlineData(null, null, "12mb", "neither least nor most")]
+    [InlineData(13.0, null, "", "basis is missing")]
+    public void Lay_LimitThatCannotBe_IsNamed(double? least, double? most, string basis, string says)
+    {
+        var limit = new SeasonLimit(Property.Protein, least, most, 1) { Basis = basis.Length > 0 ? Basis.At12 : default };
+        var refused = Assert.IsType<ChangeOverRefused>(ChangeOverModel.Lay(Spec(new(14, 0.1, Basis.At12), new(13, 0.2, Basis.At12), Property.Protein, limit: limit)));
+        Assert.Contains(says, string.Join(" ", refused.Faults), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void PlannedMix_OfAPlan_IsWhatItDraws()
+    {
+        // Half and half of 12 % and 14 % keep 13 % at the least of the dear one; errors of 0.2 and 0.1 are independent: √(0.1² + 0.05²) [derived].
+        SeasonWheat With(SeasonWheat wheat, double spread) => wheat with { Quality = new(new Dictionary<Property, SeasonValue> { [Property.Protein] = wheat.Quality.Values[Property.Protein] with { Spread = spread } }) };
+        var plan = Years.Linear(Years.Weeks(4, 13, With(Years.Wheat("LOW", 300, 12), 0.2), With(Years.Wheat("HIGH", 200, 14), 0.1)));
+        var mix = PlannedMix.Of(plan, "WB", _ => true)!.Quality.Values[Property.Protein];
+        Assert.Equal((13.0, Math.Round(Math.Sqrt(0.0125), 6)), (Math.Round(mix.Value, 6), Math.Round(mix.Spread, 6)));
+        Assert.Equal(14, PlannedMix.Of(plan, "WB", w => w.Code == "HIGH")!.Quality.Values[Property.Protein].Value, 9);
+        Assert.Null(PlannedMix.Of(plan, "WB", _ => false));
+        Assert.Equal(12.8, PlannedMix.Of(plan.Spec.Wheats)!.Quality.Values[Property.Protein].Value, 9);
+    }
+
     [Fact]
     public void Lay_BadInput_NamesTheFaults()
     {
