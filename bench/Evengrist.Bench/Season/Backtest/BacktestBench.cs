@@ -20,8 +20,9 @@ internal static class BacktestBench
             ("nearest bin; year planned", y => YearRun.Of(y, new NearestBin(y, 1), planned: true)),
             ("three heaps by protein; today's least cost", y => YearRun.Of(y, new NearestBin(y, 3), planned: false)),
             ("three heaps by protein; year planned", y => YearRun.Of(y, new NearestBin(y, 3), planned: true)),
-            ("bin by year value; today's least cost", y => YearRun.Of(y, new YearValueBin(y), planned: false)),
-            ("bin by year value; year planned", y => YearRun.Of(y, new YearValueBin(y), planned: true)),
+            ("bands of the year's worth; today's least cost", y => YearRun.Of(y, new YearValueBin(y, double.PositiveInfinity), planned: false)),
+            ("bands of the year's worth; year planned", y => YearRun.Of(y, new YearValueBin(y, double.PositiveInfinity), planned: true)),
+            ("every truck by its worth alone; year planned", y => YearRun.Of(y, new YearValueBin(y, 1), planned: true)),
             ("all known", YearRun.Foreseen),
         ];
         Console.WriteLine("Cost of the year over that with all known\n\n| year | " + string.Join(" | ", rules.Select(r => r.Name)) + " |\n|---:|" + string.Concat(rules.Select(_ => "---:|")));

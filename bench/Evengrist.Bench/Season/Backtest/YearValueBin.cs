@@ -6,22 +6,26 @@ using Evengrist.Season.Bands;
 namespace Evengrist.Bench.Season.Backtest;
 
 /// <summary>
-/// By what the truck is worth to the year. Bands are designed before the harvest and each has one bin open; every morning the year is planned with the open bins as the
-/// rest of the harvest is expected to fill them, and each truck goes where that plan's duals make it worth most.
+/// By what wheat is worth to the year. Bands are designed before the harvest at the year's worths and each has one bin open. A truck goes to its band; or, to try what that would do, where the duals
+/// of the year planned that morning, with the open bins as the rest of the harvest is expected to fill them, make it worth most by itself, whatever its band.
 /// </summary>
 internal sealed class YearValueBin : IBinRule
 {
     private const int Bands = 8;
     private readonly SimulatedYear year;
+    private readonly double tie;
     private readonly Forecast forecast;
     private readonly IReadOnlyList<HarvestBand> bands;
     private readonly OpenBins open;
     private SeasonWorth? worth;
     private string[] morning = [];
 
-    public YearValueBin(SimulatedYear year)
+    /// <summary>Designs the bands.</summary>
+    /// <param name="year">The year.</param>
+    /// <param name="tie">What counts as equal worth and leaves the truck to its band, standard uncertainties of its reading; +∞ for bands alone.</param>
+    public YearValueBin(SimulatedYear year, double tie)
     {
-        (this.year, forecast) = (year, new Forecast(year));
+        (this.year, this.tie, forecast) = (year, tie, new Forecast(year));
         var harvest = forecast.Harvest(Bands);
         var even = BandModel.Even(harvest, Bands, (_, _) => 0).Bands.Select((b, i) => Priced(new SeasonWheat($"band {i}", "HW", b.Tonnes, b.MoisturePercent, b.Quality)));
         var first = new SeasonWorth(Plan(0, [.. even], []));
@@ -31,6 +35,11 @@ internal sealed class YearValueBin : IBinRule
 
     public void Begin(int day, Store store)
     {
+        if (double.IsPositiveInfinity(tie))
+        {
+            return;
+        }
+
         var comes = forecast.InBands(day, bands);
         var wheats = store.Bins.ToArray();
         for (var n = 0; n < bands.Count; n++)
@@ -51,12 +60,17 @@ internal sealed class YearValueBin : IBinRule
     public int Of(Truck truck, Store store)
     {
         open.Refresh(store);
-        var (values, off) = (Values(truck.Reads), Values(Off(truck.Reads)));
-        var best = Enumerable.Range(0, open.Count).MaxBy(n => values[n]);
         var own = Enumerable.Range(0, open.Count).First(n => truck.Reads.Quality.Values[Property.Protein].Value < bands[n].To);
 
+        if (worth is null)
+        {
+            return open[own];
+        }
+
         // What lies within the reading's own uncertainty counts as equal, and then the band decides.
-        return open[values[best] - values[own] <= Math.Abs(values[best] - off[best]) ? own : best];
+        var (values, off) = (Values(truck.Reads), Values(Off(truck.Reads)));
+        var best = Enumerable.Range(0, open.Count).MaxBy(n => values[n]);
+        return open[values[best] - values[own] <= tie * Math.Abs(values[best] - off[best]) ? own : best];
     }
 
     private double[] Values(SeasonWheat truck)
