@@ -20,7 +20,6 @@ internal static class BacktestBench
             ("nearest bin; year planned", y => YearRun.Of(y, new NearestBin(y, 1), planned: true)),
             ("three heaps by protein; today's least cost", y => YearRun.Of(y, new NearestBin(y, 3), planned: false)),
             ("three heaps by protein; year planned", y => YearRun.Of(y, new NearestBin(y, 3), planned: true)),
-            ("bands of the year's worth; today's least cost", y => YearRun.Of(y, new YearValueBin(y, double.PositiveInfinity), planned: false)),
             ("bands of the year's worth; year planned", y => YearRun.Of(y, new YearValueBin(y, double.PositiveInfinity), planned: true)),
             ("every truck by its worth alone; year planned", y => YearRun.Of(y, new YearValueBin(y, 1), planned: true)),
             ("all known", YearRun.Foreseen),

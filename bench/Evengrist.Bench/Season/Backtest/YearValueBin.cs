@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Planning.Season;
+using Evengrist.Planning.Season.Bands;
 using Evengrist.Season;
 using Evengrist.Season.Bands;
 
@@ -26,11 +27,17 @@ internal sealed class YearValueBin : IBinRule
     public YearValueBin(SimulatedYear year, double tie)
     {
         (this.year, this.tie, forecast) = (year, tie, new Forecast(year));
-        var harvest = forecast.Harvest(Bands);
-        var even = BandModel.Even(harvest, Bands, (_, _) => 0).Bands.Select((b, i) => Priced(new SeasonWheat($"band {i}", "HW", b.Tonnes, b.MoisturePercent, b.Quality)));
-        var first = new SeasonWorth(Plan(0, [.. even], []));
-        bands = BandModel.Design(harvest, (quality, moisture) => first.OfTonne(Priced(new SeasonWheat("band", "HW", 1, moisture, quality))).PerTonne)[^1].Bands;
+        bands = Designed();
         open = new OpenBins(bands.Count);
+    }
+
+    // The bands with which the expected year is cheapest: those of the band designer or as many of even tonnes.
+    private IReadOnlyList<HarvestBand> Designed()
+    {
+        var harvest = forecast.Harvest(Bands);
+        var price = SimulatedYear.Price(SimulatedYear.Wheat("", 0, year.Districts.Sum(d => d.Tonnes * d.Protein) / year.Districts.Sum(d => d.Tonnes), 340));
+        return BandRun.Reckon(harvest, YearSpec.Of(year, 0, SimulatedYear.Weeks, []), price) is BandsPlanned { Rows: [.., var row] } && row.Cost < row.EvenCost
+            ? row.Design.Bands : BandModel.Even(harvest, Bands, (_, _) => 0).Bands;
     }
 
     public void Begin(int day, Store store)
