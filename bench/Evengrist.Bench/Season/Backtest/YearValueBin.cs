@@ -31,13 +31,10 @@ internal sealed class YearValueBin : IBinRule
         open = new OpenBins(bands.Count);
     }
 
-    // The bands with which the expected year is cheapest: those of the band designer or as many of even tonnes.
     private IReadOnlyList<HarvestBand> Designed()
     {
-        var harvest = forecast.Harvest(Bands);
         var price = SimulatedYear.Price(SimulatedYear.Wheat("", 0, year.Districts.Sum(d => d.Tonnes * d.Protein) / year.Districts.Sum(d => d.Tonnes), 340));
-        return BandRun.Reckon(harvest, YearSpec.Of(year, 0, SimulatedYear.Weeks, []), price) is BandsPlanned { Rows: [.., var row] } && row.Cost < row.EvenCost
-            ? row.Design.Bands : BandModel.Even(harvest, Bands, (_, _) => 0).Bands;
+        return BandRun.Reckon(forecast.Harvest(Bands), YearSpec.Of(year, 0, SimulatedYear.Weeks, []), price) is BandsPlanned { Rows: [.., var row] } ? row.Design.Bands : throw new InvalidOperationException("There are no bands.");
     }
 
     public void Begin(int day, Store store)

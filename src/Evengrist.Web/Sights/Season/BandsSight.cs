@@ -11,7 +11,7 @@ namespace Evengrist.Web.Sights.Season;
 /// <param name="WheatClass">The class looked at.</param>
 /// <param name="Ask">What is asked.</param>
 /// <param name="Work">The work on it; null where it was not asked or cannot be.</param>
-public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes, string WheatClass, BandsAsk Ask, DeskWork<BandsOutcome>? Work)
+public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes, string WheatClass, BandsAsk Ask, YearWork<BandsOutcome>? Work)
 {
     /// <summary>What came of it; null while it is being reckoned, or where there is none.</summary>
     public BandsPlanned? Planned => Work?.Outcome as BandsPlanned;
@@ -42,7 +42,7 @@ public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes,
         var sent = query.ContainsKey("most");
         var ask = BandsAsk.Of(year, wheatClass, key => query.TryGetValue(key, out var text) ? text.ToString() : null, sent ? [.. query["bin"].OfType<string>()] : null);
         var work = sent && ask.Spec is { } spec
-            ? desk.WorkOn(year.Question, Key(query), () => DeskWork.Begin<BandsOutcome>((progress, stop) => BandRun.Reckon(spec, ask.Season, ask.EndValue, progress, stop), failed => new BandsNotPlanned(failed)), again)
+            ? desk.WorkOn(year.Question, Key(query), () => YearWork.Plan<BandsOutcome>((progress, stop) => BandRun.Reckon(spec, ask.Season, ask.EndValue, progress, stop), failed => new BandsNotPlanned(failed)), again)
             : null;
         return new BandsSight(year, classes, wheatClass, ask, work);
     }

@@ -32,7 +32,7 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
     private SeasonPlan? Found => (Work?.Outcome as SeasonPlanned)?.Plan is { } found && !(earlier?.Costs.Total <= found.Costs.Total) ? found : earlier;
 
     /// <summary>What is wrong with the last work; empty where nothing is.</summary>
-    public string Failure => Work?.Outcome switch { SeasonFailed failed => failed.Reason, SeasonInfeasible => "No plan that can be milled keeps all that has to be kept.", _ => Work?.Failure ?? "" };
+    public string Failure => Work?.Outcome switch { SeasonFailed failed => failed.Reason, SeasonInfeasible => "No plan that can be milled keeps all that has to be kept.", _ => "" };
 
     /// <summary>Begins to look for a plan that can be milled, or for a better one; nothing while it is being looked for.</summary>
     public void Mill()
@@ -41,11 +41,7 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
         {
             earlier = Found;
             var longer = earlier is not null;
-            Work = YearWork.Begin<SeasonOutcome>((tell, stop) =>
-            {
-                var progress = new Telling<SeasonProgress>(at => tell(new YearStep(Words(at), null)));
-                return longer ? SeasonPlanner.Polish(Spec, null, progress, stop) : SeasonPlanner.Millable(Spec, null, progress, stop);
-            });
+            Work = YearWork.Plan<SeasonOutcome>((progress, stop) => longer ? SeasonPlanner.Polish(Spec, null, progress, stop) : SeasonPlanner.Millable(Spec, null, progress, stop), failed => failed);
         }
     }
 
@@ -56,8 +52,9 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
         ArgumentNullException.ThrowIfNull(asked);
         if (Promising is null or { IsRunning: false })
         {
-            Promising = YearWork.Begin((tell, stop) => PromiseRun.Reckon(
-                asked, null, new Telling<int>(done => tell(new YearStep(string.Create(CultureInfo.InvariantCulture, $"{done:N0} of {asked.Futures:N0} futures"), (double)done / asked.Futures))), stop));
+            Promising = YearWork.Begin<PromiseOutcome>(
+                (tell, stop) => PromiseRun.Reckon(asked, null, new Telling<int>(done => tell(new YearStep(string.Create(CultureInfo.InvariantCulture, $"{done:N0} of {asked.Futures:N0} futures"), (double)done / asked.Futures))), stop),
+                failed => new NotPromised([new SeasonFault("the reckoning", failed.Reason)]));
         }
     }
 
@@ -66,14 +63,5 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
     {
         Work?.Stop();
         Promising?.Stop();
-    }
-
-    private static string Words(SeasonProgress at) => double.IsNaN(at.Cost)
-        ? at.Doing
-        : string.Create(CultureInfo.InvariantCulture, $"{at.Doing}: the best so far costs {at.Cost:N0}, at most {100 * at.Gap:0.000} % above the least");
-
-    private sealed class Telling<TAt>(Action<TAt> tell) : IProgress<TAt>
-    {
-        public void Report(TAt value) => tell(value);
     }
 }

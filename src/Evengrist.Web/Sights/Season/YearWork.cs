@@ -1,28 +1,21 @@
 using System.Diagnostics;
+using System.Globalization;
+using Evengrist.Planning.Season;
+using Evengrist.Season;
 
 namespace Evengrist.Web.Sights.Season;
 
 /// <summary>Reckoning that goes on while people look at other things; it can be stopped, and what it has found so far then stands.</summary>
-/// <typeparam name="T">What comes of it.</typeparam>
-public sealed class YearWork<T>
-    where T : class
+public abstract class YearWork
 {
     private readonly long began = Stopwatch.GetTimestamp();
     private volatile YearStep step = new("Beginning", null);
-    private readonly Action cancel;
+    private Task running = Task.CompletedTask;
+    private Action? cancel;
     private TimeSpan? took;
 
-    internal YearWork(Func<Action<YearStep>, CancellationToken, T> reckon)
+    private protected YearWork()
     {
-        var stop = new CancellationTokenSource();
-        cancel = stop.Cancel;
-        _ = Task.Run(() =>
-        {
-            using (stop)
-            {
-                Run(reckon, stop.Token);
-            }
-        });
     }
 
     /// <summary>How far it is.</summary>
@@ -37,11 +30,39 @@ public sealed class YearWork<T>
     /// <summary>How long it took, or has taken so far.</summary>
     public TimeSpan Took => took ?? Stopwatch.GetElapsedTime(began);
 
-    /// <summary>What came of it; null while it goes on, and where it failed.</summary>
-    public T? Outcome { get; private set; }
+    /// <summary>Begins some work that tells how far it is.</summary>
+    /// <param name="reckon">Reckons, tells how far it is, and stops when asked to.</param>
+    /// <param name="failed">What comes of it where it breaks off.</param>
+    public static YearWork<T> Begin<T>(Func<Action<YearStep>, CancellationToken, T> reckon, Func<SeasonFailed, T> failed)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(reckon);
+        ArgumentNullException.ThrowIfNull(failed);
+        var work = new YearWork<T>(reckon, failed);
+        var stop = new CancellationTokenSource();
+        work.cancel = stop.Cancel;
+        work.running = Task.Run(() =>
+        {
+            using (stop)
+            {
+                work.Run(stop.Token);
+            }
+        });
+        return work;
+    }
 
-    /// <summary>Why it failed; empty where it did not.</summary>
-    public string Failure { get; private set; } = "";
+    /// <summary>Begins some planning.</summary>
+    /// <param name="plan">Plans, tells how far it is, and stops when asked to.</param>
+    /// <param name="failed">What comes of it where it breaks off.</param>
+    public static YearWork<T> Plan<T>(Func<IProgress<SeasonProgress>, CancellationToken, T> plan, Func<SeasonFailed, T> failed)
+        where T : class
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return Begin((tell, stop) => plan(new Telling<SeasonProgress>(at => tell(new YearStep(Words(at), null))), stop), failed);
+    }
+
+    /// <summary>Waits a little: what is done soon is shown at once.</summary>
+    public Task WaitAsync(TimeSpan longest) => Task.WhenAny(running, Task.Delay(longest));
 
     /// <summary>Asks it to stop.</summary>
     public void Stop()
@@ -49,41 +70,51 @@ public sealed class YearWork<T>
         if (IsRunning)
         {
             IsStopping = true;
-            cancel();
+            cancel!();
         }
     }
 
-    private void Run(Func<Action<YearStep>, CancellationToken, T> reckon, CancellationToken stop)
+    private protected abstract void Reckon(Action<YearStep> tell, CancellationToken stop);
+
+    private void Run(CancellationToken stop)
     {
         try
         {
-            Outcome = reckon(at => step = at, stop);
-        }
-        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
-        {
-            Failure = fault.Message;
+            Reckon(at => step = at, stop);
         }
         finally
         {
             took = Stopwatch.GetElapsedTime(began);
         }
     }
+
+    private static string Words(SeasonProgress at) => double.IsNaN(at.Cost)
+        ? at.Doing
+        : string.Create(CultureInfo.InvariantCulture, $"{at.Doing}: the best so far costs {at.Cost:N0}, at most {100 * at.Gap:0.000} % above the least");
 }
 
-/// <summary>Begins work that goes on by itself.</summary>
-public static class YearWork
+/// <summary>Reckoning in the background that ends with an outcome.</summary>
+/// <typeparam name="T">What comes of it.</typeparam>
+public sealed class YearWork<T> : YearWork
+    where T : class
 {
-    /// <summary>Begins some.</summary>
-    /// <param name="reckon">Reckons, tells how far it is, and stops when asked to.</param>
-    public static YearWork<T> Begin<T>(Func<Action<YearStep>, CancellationToken, T> reckon)
-        where T : class
+    private readonly Func<Action<YearStep>, CancellationToken, T> reckon;
+    private readonly Func<SeasonFailed, T> failed;
+
+    internal YearWork(Func<Action<YearStep>, CancellationToken, T> reckon, Func<SeasonFailed, T> failed) => (this.reckon, this.failed) = (reckon, failed);
+
+    /// <summary>What came of it; null while it goes on.</summary>
+    public T? Outcome { get; private set; }
+
+    private protected override void Reckon(Action<YearStep> tell, CancellationToken stop)
     {
-        ArgumentNullException.ThrowIfNull(reckon);
-        return new YearWork<T>(reckon);
+        try
+        {
+            Outcome = reckon(tell, stop);
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
+        {
+            Outcome = failed(new SeasonFailed(SeasonExit.SolverFailed, fault.Message));
+        }
     }
 }
-
-/// <summary>How far some work is.</summary>
-/// <param name="Words">What is being done.</param>
-/// <param name="Share">How much of it is done, 0 to 1; null where that cannot be said.</param>
-public sealed record YearStep(string Words, double? Share);
