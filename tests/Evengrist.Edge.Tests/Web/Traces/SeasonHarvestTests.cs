@@ -27,6 +27,7 @@ public sealed class SeasonHarvestTests(DemonstrationSite site)
     [Theory]
     [InlineData("tonnes=-5&protein=14", "Tonnes: it is -5; a number above 0")]
     [InlineData("tonnes=&protein=14", "Tonnes: it is missing")]
+    [InlineData("tonnes=800&protein=13,5", "a number such as 12.5 is needed; read “13,5”")]
     [InlineData("tonnes=800&protein=strong", "a number such as 12.5 is needed; read “strong”")]
     [InlineData("tonnes=800&protein=14&class=ZZ", "knows no wheat of class ZZ; it knows")]
     [InlineData("tonnes=800&protein=14&when=2027-04-01", "the year goes from 2026-01-14 to 2026-06-30")]
