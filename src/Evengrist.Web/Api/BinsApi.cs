@@ -27,12 +27,9 @@ public static class BinsApi
             .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         bins.MapPost("{code}/calibration", (Delegate)KeepCalibrationAsync).WithSummary("Find a bin's pack factor from weigh-outs and keep it as a paper").WithDescription(WeighOutCase.Help.Schema)
             .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        bins.MapPost("sound", (Delegate)SoundAsync).WithSummary("Tonnes from a posed sounding, with ± and against the ledger, or the level of so many tonnes; needs no records").WithDescription(SoundingCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SoundingAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        bins.MapPost("best", (Delegate)BestAsync).WithSummary("Which posed bin is best for a posed load, and why the others cannot take it; needs no records").WithDescription(BestBinCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<BestBinAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        bins.MapPost("calibrate", (Delegate)CalibrateAsync).WithSummary("The pack factor of a posed bin from weighing it out; needs no records").WithDescription(WeighOutCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<WeighOutAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        bins.MapPosed<SoundingAnswer>("sound", SoundAsync, SoundingCase.Help, "Tonnes from a posed sounding, with ± and against the ledger, or the level of so many tonnes; needs no records");
+        bins.MapPosed<BestBinAnswer>("best", BestAsync, BestBinCase.Help, "Which posed bin is best for a posed load, and why the others cannot take it; needs no records");
+        bins.MapPosed<WeighOutAnswer>("calibrate", CalibrateAsync, WeighOutCase.Help, "The pack factor of a posed bin from weighing it out; needs no records");
     }
 
     private static IResult Best(MillDoor door, YearDesk desk, IClock clock, [Description("Ticket of the truck; demanded.")] string? ticket, [Description(ApiMoment.Says)] string? asof)

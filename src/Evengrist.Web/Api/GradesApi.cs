@@ -15,8 +15,7 @@ internal static class GradesApi
 {
     public static void MapGrades(this IEndpointRouteBuilder intake)
     {
-        intake.MapPost("grade", (Delegate)GradeAsync).WithSummary("Grade a posed sample by a standard or a house class; needs no records").WithDescription(GradeCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<GradeAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        intake.MapPosed<GradeAnswer>("grade", GradeAsync, GradeCase.Help, "Grade a posed sample by a standard or a house class; needs no records");
         intake.MapGet("house-classes", (MillDoor door) => Results.Content($"[{string.Join(",", HeldStandards.Of(door.Mill!).House.Select(HouseClassJson.Write))}]", "application/json"))
             .WithSummary("The mill's own classes of wheat, each in its newest version").Produces<object[]>();
         intake.MapPost("house-classes", (Delegate)KeepAsync).WithSummary("Keep a version of one of the mill's own classes; a version once kept never changes")

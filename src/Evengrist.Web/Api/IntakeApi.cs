@@ -24,8 +24,7 @@ public static class IntakeApi
         intake.MapGet("tickets/{ticket}", One).WithSummary("One truck").Produces<TicketAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
         intake.MapPost("tickets", Record).WithSummary("Record a whole truck; numbers are text as a person types them, protein and DON with their basis. Without a ticket number the next of the milling day is given under your station and key")
             .Produces<TicketAnswer>(StatusCodes.Status201Created).Produces<TicketAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
-        intake.MapPost("settle", (Delegate)SettleAsync).WithSummary("Settle a posed load under a posed contract, line by line; needs no records").WithDescription(SettlementCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SettlementAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        intake.MapPosed<SettlementAnswer>("settle", SettleAsync, SettlementCase.Help, "Settle a posed load under a posed contract, line by line; needs no records");
         intake.MapGrades();
         intake.MapContracts();
         intake.MapDecisions();

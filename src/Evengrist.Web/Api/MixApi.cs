@@ -18,8 +18,7 @@ public static class MixApi
     public static void MapMixApi(this IEndpointRouteBuilder app)
     {
         var mix = app.MapGroup("/api/mix").WithTags("Mix");
-        mix.MapPost("solve", (Delegate)SolveAsync).WithSummary("The cheapest mix of posed bins that keeps every limit, or which limits clash; needs no records").WithDescription(MixCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<MixAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        mix.MapPosed<MixAnswer>("solve", SolveAsync, MixCase.Help, "The cheapest mix of posed bins that keeps every limit, or which limits clash; needs no records");
         mix.MapGet("sheets", Sheets).WithSummary("Mix sheets that had begun, the newest first, each beside what was drawn, and how gates give what they are set to").Produces<SheetsAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         mix.MapPost("sheets", (Delegate)KeepAsync).WithSummary("Keep a mix sheet; a change of one is kept as its next version: name it with ?code=; say who with ?by=").WithDescription($"A sheet looks like {Example}")
             .Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);

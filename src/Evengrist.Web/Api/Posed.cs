@@ -1,11 +1,17 @@
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
 
 namespace Evengrist.Web.Api;
 
 /// <summary>Answers a case posed in the body of a request, without the records.</summary>
 internal static class Posed
 {
+    /// <summary>Adds a question that is posed as a case: 400 where it cannot be read, 422 where it has no answer.</summary>
+    public static void MapPosed<TAnswer>(this IEndpointRouteBuilder group, string route, Func<HttpContext, Task<IResult>> answer, CaseHelp help, string says) =>
+        group.MapPost(route, (Delegate)answer).WithSummary(says).WithDescription(help.Schema).Accepts<object>("application/json")
+            .Produces<TAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+
     /// <summary>Reads the case and answers it; every fault with its JSON path otherwise.</summary>
     public static async Task<IResult> AnswerAsync<TCase, TAnswer>(HttpContext context, Func<Stream, Parsed<TCase>> read, Func<TCase, Parsed<TAnswer>> answer)
         where TCase : class

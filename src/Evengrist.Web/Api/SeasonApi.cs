@@ -13,16 +13,11 @@ internal static class SeasonApi
     public static void MapSeason(this IEndpointRouteBuilder api)
     {
         var season = api.MapGroup("/api/season").WithTags("Season");
-        season.MapPost("plan", (Delegate)PlanAsync).WithSummary("Plan a posed crop year; needs no records").WithDescription(SeasonCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SeasonAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        season.MapPost("value", (Delegate)ValueAsync).WithSummary("What a wheat is worth to a posed crop year; needs no records").WithDescription(SeasonValueCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SeasonValueAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        season.MapPost("promise", (Delegate)PromiseAsync).WithSummary("Through which week each flour of a posed crop year is on target, and how surely; needs no records").WithDescription(SeasonPromiseCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SeasonPromiseAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        season.MapPost("bands", (Delegate)BandsAsync).WithSummary("Part a posed harvest into bands; needs no records").WithDescription(SeasonBandsCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<SeasonBandsAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
-        season.MapPost("change-over", (Delegate)ChangeOverAsync).WithSummary("Lay a posed change of crop out; needs no records").WithDescription(ChangeOverCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<ChangeOverAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        season.MapPosed<SeasonAnswer>("plan", PlanAsync, SeasonCase.Help, "Plan a posed crop year; needs no records");
+        season.MapPosed<SeasonValueAnswer>("value", ValueAsync, SeasonValueCase.Help, "What a wheat is worth to a posed crop year; needs no records");
+        season.MapPosed<SeasonPromiseAnswer>("promise", PromiseAsync, SeasonPromiseCase.Help, "Through which week each flour of a posed crop year is on target, and how surely; needs no records");
+        season.MapPosed<SeasonBandsAnswer>("bands", BandsAsync, SeasonBandsCase.Help, "Part a posed harvest into bands; needs no records");
+        season.MapPosed<ChangeOverAnswer>("change-over", ChangeOverAsync, ChangeOverCase.Help, "Lay a posed change of crop out; needs no records");
     }
 
     private static Task<IResult> PromiseAsync(HttpContext context) =>

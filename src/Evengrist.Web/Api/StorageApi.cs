@@ -21,8 +21,7 @@ public static class StorageApi
         bins.MapGet("storage", Ranked).WithSummary("Every wheat bin judged in store, the ones to look at first in front; advice, with the rule and source of each reason").Produces<BinRiskAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         bins.MapPost("storage", (Delegate)StorageAsync).WithSummary("Life used, humidity, insects' band and reasons to look for the layers of a posed bin; needs no records").WithDescription(StorageCase.Help.Schema)
             .Accepts<object>("application/json").Produces<BinRiskAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
-        bins.MapPost("equilibrium", (Delegate)EquilibriumAsync).WithSummary("Moisture of wheat and humidity of the air round it, each from the other; needs no records").WithDescription(EquilibriumCase.Help.Schema)
-            .Accepts<object>("application/json").Produces<EquilibriumAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        bins.MapPosed<EquilibriumAnswer>("equilibrium", EquilibriumAsync, EquilibriumCase.Help, "Moisture of wheat and humidity of the air round it, each from the other; needs no records");
         bins.MapPost("aeration", (Delegate)AerationAsync).WithSummary("Hours for a cooling front, what posed airs would do, and the pressure; starts no fan, needs no records").WithDescription(AerationCase.Help.Schema)
             .Accepts<object>("application/json").Produces<AerationAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         bins.MapPost("{code}/cables", (Delegate)CablesAsync).WithSummary("Record a round of a bin's temperature cables; the same round once more is not recorded again").Accepts<CablesPosed>("application/json")
