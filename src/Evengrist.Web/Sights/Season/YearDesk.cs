@@ -39,23 +39,13 @@ public sealed class YearDesk : IDisposable
     /// <summary>The plan of a mill's terms from a moment on: at once where it was asked before, else planned now, under a second for the usual year.</summary>
     public YearPlan PlanOf(Mill mill, SeasonTerms terms, Instant at)
     {
-        var question = YearQuestion.Of(mill, terms, at);
-        lock (planning)
-        {
-            if (Known(question) is { } known)
-            {
-                return known;
-            }
-
-            var (spec, remarks) = SeasonShelf.SpecOf(mill, terms, at);
-            var plan = new YearPlan(spec, remarks, SeasonPlanner.Linear(spec));
-            Keep(question, plan);
-            return plan;
-        }
+        return PlanOf(YearQuestion.Of(mill, terms, at), () => SeasonShelf.SpecOf(mill, terms, at));
     }
 
     /// <summary>The plan of another year that a question stands for: at once where it was asked before.</summary>
-    public YearPlan PlanOf(YearQuestion question, SeasonSpec spec)
+    public YearPlan PlanOf(YearQuestion question, SeasonSpec spec) => PlanOf(question, () => (spec, []));
+
+    private YearPlan PlanOf(YearQuestion question, Func<(SeasonSpec Spec, IReadOnlyList<string> Remarks)> read)
     {
         lock (planning)
         {
@@ -64,7 +54,8 @@ public sealed class YearDesk : IDisposable
                 return known;
             }
 
-            var plan = new YearPlan(spec, [], SeasonPlanner.Linear(spec));
+            var (spec, remarks) = read();
+            var plan = new YearPlan(spec, remarks, SeasonPlanner.Linear(spec));
             Keep(question, plan);
             return plan;
         }
