@@ -1,9 +1,9 @@
-using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Mix;
 using Evengrist.Mix.Sheets;
 using Evengrist.Quantities;
 using Evengrist.Records;
+using Evengrist.Records.Mix;
 using NodaTime;
 
 namespace Evengrist.Demo;
@@ -46,8 +46,7 @@ internal sealed class SheetBook(BinPlan plan, ulong seed)
     {
         foreach (var sheet in sheets)
         {
-            var code = string.Create(CultureInfo.InvariantCulture, $"{sheet.Line} {MillCalendar.Wall(sheet.From):uuuu-MM-dd HH:mm}");
-            mill.Papers(MixSheet.Kind).Keep(code, 1, MixSheetJson.Write(sheet), sheet.SetBy);
+            mill.Papers(MixSheet.Kind).Keep(MixSheets.CodeOf(sheet, mill.Settings.Zone), 1, MixSheetJson.Write(sheet), sheet.SetBy);
         }
     }
 

@@ -24,7 +24,7 @@ public static class MixSheets
             return (null, [$"There is no sheet {code} to correct."]);
         }
 
-        var name = code ?? string.Create(CultureInfo.InvariantCulture, $"{sheet.Line} {Say(sheet.From, zone)}");
+        var name = code ?? CodeOf(sheet, zone);
         if (code is null && all.FirstOrDefault(k => k.Code == name) is { } there)
         {
             return (null, [$"The sheet {there.Code} is kept already: correct that one."]);
@@ -44,6 +44,14 @@ public static class MixSheets
         var whole = sheet.Expected.Count > 0 ? sheet : sheet with { Expected = sheet.ExpectedOfGates() };
         var version = mill.Papers(MixSheet.Kind).KeepNext(name, MixSheetJson.Write(whole), by);
         return (Read(mill.Papers(MixSheet.Kind).Find(name, version)!), []);
+    }
+
+    /// <summary>The code of a new sheet: mix line and beginning by the mill's clock.</summary>
+    public static string CodeOf(MixSheet sheet, DateTimeZone zone)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(zone);
+        return $"{sheet.Line} {Say(sheet.From, zone)}";
     }
 
     /// <summary>The newest version of every sheet, the newest time first.</summary>
