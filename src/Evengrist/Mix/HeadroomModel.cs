@@ -5,6 +5,8 @@ namespace Evengrist.Mix;
 /// <summary>Distance of shares to each end of each limit. Page: docs/model/mix.md.</summary>
 public static class HeadroomModel
 {
+    private const double Rounding = 1e-9;
+
     /// <summary>Every end of every limit, in order; an end whose property is not known for a bin that is drawn is left out.</summary>
     public static IReadOnlyList<Headroom> Of(MixSpec spec, IReadOnlyList<(MixBin Bin, double Share)> parts)
     {
@@ -35,7 +37,10 @@ public static class HeadroomModel
         var sure = scaled - (up * margin);
         var z = up * (scaled - rule.OnScale(limit.Value));
         var worst = rule.Scale != BlendScale.Itself && sure <= 0 ? double.PositiveInfinity : rule.FromScale(sure);
-        return new Headroom(
-            limit, wheat, side * (wheat.Value - limit.Value), side * (worst - limit.Value), uncertainty > 0 ? Normal.CDF(0, 1, z / uncertainty) : z >= -1e-9 * Math.Max(1, Math.Abs(scaled)) ? 1 : 0);
+        return new Headroom(limit, wheat, side * (wheat.Value - limit.Value), side * (worst - limit.Value), Chance(z, uncertainty, Rounding * Math.Max(1, Math.Abs(scaled))));
     }
+
+    // An uncertainty smaller than the rounding of the sums is none: it must not make a limit kept to the last digit an even chance.
+    private static double Chance(double above, double uncertainty, double rounding) =>
+        uncertainty > rounding ? Normal.CDF(0, 1, above / uncertainty) : above >= -rounding ? 1 : 0;
 }

@@ -36,15 +36,15 @@ public sealed class Chromium : IAsyncLifetime
         playwright?.Dispose();
     }
 
-    /// <summary>A fresh visitor.</summary>
-    public async Task<IPage> VisitorAsync(Uri address, int width, bool dark, bool script = true)
+    /// <summary>A fresh visitor, to be disposed by the test.</summary>
+    public async Task<Visitor> VisitorAsync(Uri address, int width, bool dark, bool script = true)
     {
         var context = await browser!.NewContextAsync(new()
         {
             BaseURL = address.ToString(), ViewportSize = new() { Width = width, Height = 900 },
             ColorScheme = dark ? ColorScheme.Dark : ColorScheme.Light, JavaScriptEnabled = script, ReducedMotion = ReducedMotion.Reduce,
         });
-        return await context.NewPageAsync();
+        return new Visitor(context, await context.NewPageAsync());
     }
 }
 

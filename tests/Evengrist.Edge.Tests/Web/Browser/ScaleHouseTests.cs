@@ -19,8 +19,9 @@ public sealed class ScaleHouseTests(WebSite tiny, DemonstrationSite demonstratio
     public async Task Ticket_ByKeyboardAlone_IsPrintedAfterTheLastWeight()
     {
         using var named = await Tickets.NamedAsync(tiny);
-        var page = await chromium.VisitorAsync(KeyDelay is null ? tiny.Address : await demonstration.AddressAsync(), 1280, dark: false);
-        await page.GotoAsync("/who?back=/intake/arrive", new() { Timeout = 120_000 });
+        await using var visitor = await chromium.VisitorAsync(KeyDelay is null ? tiny.Address : await demonstration.AddressAsync(), 1280, dark: false);
+        var page = visitor.Page;
+        await visitor.OpenAsync("/who?back=/intake/arrive");
         await page.GetByLabel("Your name").FillAsync("Ada Miller");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep this name" }).ClickAsync();
         await Assertions.Expect(page.GetByLabel("Plate")).ToBeFocusedAsync();
