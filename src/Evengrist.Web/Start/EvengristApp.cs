@@ -85,6 +85,7 @@ public static class EvengristApp
         app.MapChoices();
         app.MapBinsApi();
         app.MapMixApi();
+        app.MapTemperingApi();
         app.MapStorageApi();
         app.MapLedgerApi();
         app.MapIntakeApi();
