@@ -11,7 +11,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Today's mix.</summary>
 internal static class MixRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("mix", "Today's mix from the gates of the bins, and its sheets.") { Solve(voice), SheetVerbs.Sheets(voice, clock), SheetVerbs.Set(voice, clock) };
+    public static Command Of(Voice voice, IClock clock) => new("mix", "Today's mix from the gates of the bins, its sheets, and how flours follow from their wheat.") { Solve(voice), SheetVerbs.Sheets(voice, clock), SheetVerbs.Set(voice, clock), RelationVerbs.Of(voice, clock) };
 
     private static Command Solve(Voice voice)
     {

@@ -110,6 +110,14 @@ public static class MixSolver
         {
             yield return $"Not fitted on this mill: {relation.Words}.";
         }
+
+        foreach (var relation in spec.Relations)
+        {
+            if (MixBlend.WheatOf(parts, relation.What, relation.WheatBasis) is { } wheat && relation.Beyond(wheat.Value) is { } beyond)
+            {
+                yield return beyond;
+            }
+        }
     }
 
     private static string Said(ExitReason exit) => exit switch

@@ -15,6 +15,12 @@ namespace Evengrist.Mix;
 /// <param name="Source">Where it comes from, in words.</param>
 public sealed record FlourRelation(Property What, Basis WheatBasis, Basis FlourBasis, double Intercept, double Slope, double Uncertainty, bool IsFitted, string Source)
 {
+    /// <summary>The least wheat value it was seen to hold for, on its basis; null where nobody said.</summary>
+    public double? LeastWheat { get; init; }
+
+    /// <summary>The most; null where nobody said.</summary>
+    public double? MostWheat { get; init; }
+
     /// <summary>The flour's value.</summary>
     public double FlourOf(double wheat) => Intercept + (Slope * wheat);
 
@@ -23,7 +29,14 @@ public sealed record FlourRelation(Property What, Basis WheatBasis, Basis FlourB
 
     /// <summary>In words, with what it rests on.</summary>
     public string Words => string.Create(
-        CultureInfo.InvariantCulture, $"flour {What.Words()}{On(FlourBasis)} = {Intercept:0.###} + {Slope:0.###} × wheat{On(WheatBasis)}, ± {2 * Uncertainty:0.###} ({(IsFitted ? "fitted: " : "not fitted on this mill: ")}{Source})");
+        CultureInfo.InvariantCulture, $"flour {What.Words()}{On(FlourBasis)} = {Intercept:0.###} + {Slope:0.###} × wheat{On(WheatBasis)}, ± {2 * Uncertainty:0.###} ({(IsFitted ? "fitted: " : "not fitted on this mill: ")}{Source}{Range})");
+
+    /// <summary>Said where a wheat lies outside what the relation was seen to hold for; null where it does not.</summary>
+    public string? Beyond(double wheat) => wheat < LeastWheat || wheat > MostWheat
+        ? string.Create(CultureInfo.InvariantCulture, $"The wheat's {What.Words()} of {wheat:0.##}{On(WheatBasis)} lies outside {LeastWheat:0.##} to {MostWheat:0.##}, for which the relation of the flour was seen to hold: the flour's is extrapolated.")
+        : null;
+
+    private string Range => LeastWheat is null && MostWheat is null ? "" : string.Create(CultureInfo.InvariantCulture, $"; for wheat of {LeastWheat:0.##} to {MostWheat:0.##}");
 
     private static string On(Basis basis) => basis.IsStated ? " " + basis : "";
 }

@@ -160,9 +160,10 @@ public static class MixSpecCheck
         }
     }
 
-    private static IEnumerable<string> OfRelation(FlourRelation relation)
+    /// <summary>What is wrong with a relation of flour to wheat, each a sentence.</summary>
+    internal static IEnumerable<string> OfRelation(FlourRelation relation)
     {
-        if (relation.Slope == 0 || !double.IsFinite(relation.Slope) || !double.IsFinite(relation.Intercept) || !(relation.Uncertainty >= 0))
+        if (relation.Slope == 0 || !double.IsFinite(relation.Slope) || !double.IsFinite(relation.Intercept) || !(relation.Uncertainty >= 0 && double.IsFinite(relation.Uncertainty)))
         {
             yield return $"How the flour's {relation.What.Words()} follows from the wheat's is a line with a slope other than 0 and an uncertainty of 0 or more.";
         }
