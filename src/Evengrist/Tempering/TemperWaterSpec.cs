@@ -8,6 +8,12 @@ public sealed record TemperWaterSpec(double MoisturePercent, double AimPercent)
     /// <summary>Most points of moisture one stage of an intensive dampener takes, as read in a trade article (World Grain, Tempering wheat).</summary>
     public const double MostPointsInOneStage = 8;
 
+    /// <summary>One standard uncertainty of a moisture where none is known, points: the middle of what NIR is usually good for [from memory].</summary>
+    public const double UsualMoistureUncertainty = 0.15;
+
+    /// <summary>One standard uncertainty of the water let in, per cent of it [ours].</summary>
+    public const double UsualWaterUncertaintyPercent = 2;
+
     /// <summary>Clean wheat as it lies before water, t/h; null where only a mass is asked for. Above 0, at most 1000.</summary>
     public double? TonnesPerHour { get; init; }
 
@@ -23,11 +29,11 @@ public sealed record TemperWaterSpec(double MoisturePercent, double AimPercent)
     /// <summary>Temperature of the water, °C, for its litres; null for 1 kg to the litre. 0 to 60.</summary>
     public double? WaterCelsius { get; init; }
 
-    /// <summary>One standard uncertainty of the moisture before water, points; 0.15 by default, the middle of what NIR is usually good for [from memory]; 0 to 2.</summary>
-    public double MoistureUncertainty { get; init; } = 0.15;
+    /// <summary>One standard uncertainty of the moisture before water, points; 0 to 2.</summary>
+    public double MoistureUncertainty { get; init; } = UsualMoistureUncertainty;
 
-    /// <summary>One standard uncertainty of the water let in, per cent of it; 2 by default [ours]; 0 to 50.</summary>
-    public double WaterUncertaintyPercent { get; init; } = 2;
+    /// <summary>One standard uncertainty of the water let in, per cent of it; 0 to 50.</summary>
+    public double WaterUncertaintyPercent { get; init; } = UsualWaterUncertaintyPercent;
 
     /// <summary>What is wrong, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults()
