@@ -13,6 +13,9 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
 {
     private const int MostShown = 60;
 
+    /// <summary>Whether <see cref="Expected"/> is a sentence of its own that says what is wrong: nothing single was read that could be shown.</summary>
+    public bool IsTold { get; private init; }
+
     /// <summary>The place in words: <c>line 4, column 3 (gross [kg])</c>, or the JSON path.</summary>
     public string Where
     {
@@ -34,6 +37,9 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
     /// <summary>A fault at a JSON path such as <c>$.draws[2].t</c>.</summary>
     public static Fault AtPath(string path, string read, string expected) => new(null, null, path, Show(read), expected);
 
+    /// <summary>What is wrong with a part that is read but cannot be meant, in a sentence.</summary>
+    public static Fault Told(string path, string sentence) => new(null, null, path, "", sentence) { IsTold = true };
+
     /// <summary>Outside text cut short and with nothing in it that a terminal or page could obey.</summary>
     public static string Show(string text)
     {
@@ -53,5 +59,5 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
     }
 
     /// <summary><c>line 4, column 3 (gross [kg]): read "3846O"; expected a number such as 38460</c>.</summary>
-    public override string ToString() => Read.Length == 0 ? $"{Where}: read nothing; expected {Expected}" : $"{Where}: read \"{Read}\"; expected {Expected}";
+    public override string ToString() => IsTold ? $"{Where}: {Expected}" : Read.Length == 0 ? $"{Where}: read nothing; expected {Expected}" : $"{Where}: read \"{Read}\"; expected {Expected}";
 }

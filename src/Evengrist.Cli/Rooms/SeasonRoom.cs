@@ -69,7 +69,7 @@ internal static class SeasonRoom
         covers.To(voice);
         foreach (var miss in answer.Misses)
         {
-            voice.Say(string.Create(CultureInfo.InvariantCulture, $"Missed: {miss.Flour}, period {miss.Period}, {Enum.Parse<Property>(miss.What).Words()}: {miss.Amount:0.###} {(miss.IsBelow ? "below the least" : "above the most")}, {miss.Tonnes:0.0} t of mix."));
+            voice.Say(string.Create(CultureInfo.InvariantCulture, $"Missed: {miss.Flour}, from {miss.From}, {Enum.Parse<Property>(miss.What).Words()}: {miss.Amount:0.###} {(miss.IsBelow ? "below the least" : "above the most")}, {miss.Tonnes:0.0} t of mix."));
         }
 
         if (answer.Buy.Count > 0)
@@ -115,7 +115,7 @@ internal static class SeasonRoom
         }
     }
 
-    private static string Where(SeasonWorthAnswer worth) => worth.Flour is { } flour ? $"in {flour}, period {worth.Period}" : "left over at the end";
+    private static string Where(SeasonWorthAnswer worth) => worth.Flour is { } flour ? $"in {flour}, from {worth.From}" : "left over at the end";
 
     private static string N(double? value) => value?.ToString("#,##0.00", CultureInfo.InvariantCulture) ?? "";
 }

@@ -20,7 +20,7 @@ public sealed record AerationAnswer(
                 a.Airs.Count(e => e.CoolerByDryBulb), a.Airs.Count(e => e.Cools), a.Flow, a.PascalsLoose, a.PascalsPacked,
                 a.NoPressure.Length > 0 ? a.NoPressure : spec.DepthMetres is null ? "no depth given" : PressureDrop.Source,
                 $"{spec.Constants.Form.Words()}, {spec.Constants.Wheat} wheat: {spec.Constants.Mark.Words()}; {spec.Constants.Source}", [StorageCautions.Entry, StorageCautions.Dust])),
-            NoAeration no => Parsing.Failed<AerationAnswer>(Fault.AtPath("$", "a case", no.Reason)),
+            NoAeration no => Parsing.Failed<AerationAnswer>(Fault.Told("$", no.Reason)),
             var other => throw new InvalidOperationException($"An aeration ended as {other.GetType().Name}."),
         };
     }

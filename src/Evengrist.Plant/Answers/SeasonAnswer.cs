@@ -36,11 +36,13 @@ public sealed record SeasonAnswer(
         _ => throw new ArgumentException($"A season ended as {outcome?.GetType().Name}.", nameof(outcome)),
     };
 
+    internal static string From(SeasonPlan plan, int period) => plan.Spec.Periods[period].Start.ToString("uuuu-MM-dd", null);
+
     private static SeasonAnswer Of(SeasonPlan plan) => new(
         plan.Exit.ToString(), plan.IsOnSpec, plan.IsMillable, plan.Costs, plan.Costs.Total, plan.Bound, 100 * plan.Gap, plan.Took.TotalSeconds, plan.LayerDifference,
         [.. SeasonCoverModel.Of(plan).Select(c => new SeasonCoverAnswer(c.Flour, c.StarveDate?.ToString("uuuu-MM-dd", null), c.Weeks, c.Limiting?.ToString(), c.MissedTonnes, c.UnmetTonnes))],
-        [.. plan.Misses.Select(m => new SeasonMissAnswer(m.Flour, m.Period, m.What.ToString(), m.IsBelow, m.Amount, m.Tonnes, m.Cost))],
-        [.. plan.Reliefs.Select(r => new SeasonReliefAnswer(r.Flour, r.Period, r.What.ToString(), r.IsBelow, r.Step, r.Share, r.Tonnes, r.Cost))], plan.Flours, plan.Uses, plan.Purchases, plan.Stocks,
+        [.. plan.Misses.Select(m => new SeasonMissAnswer(m.Flour, m.Period, From(plan, m.Period), m.What.ToString(), m.IsBelow, m.Amount, m.Tonnes, m.Cost))],
+        [.. plan.Reliefs.Select(r => new SeasonReliefAnswer(r.Flour, r.Period, From(plan, r.Period), r.What.ToString(), r.IsBelow, r.Step, r.Share, r.Tonnes, r.Cost))], plan.Flours, plan.Uses, plan.Purchases, plan.Stocks,
         [.. SeasonBudget.Of(plan).Select(b => new SeasonBudgetAnswer(b.Wheat, b.Home, b.Month.ToString("uuuu-MM", null), b.DrawnTonnes, b.BoughtTonnes))],
         plan.Duals is null ? [] : [.. BuyAdvice.Of(plan).Select(b => new SeasonBuyAnswer(b.Offer, b.Tonnes, b.Money, b.First?.ToString("uuuu-MM-dd", null), b.Latest?.ToString("uuuu-MM-dd", null), b.WorthPerTonne, b.WorthOn.ToString("uuuu-MM-dd", null)))]);
 }
@@ -54,8 +56,8 @@ public sealed record SeasonBudgetAnswer(string Wheat, string Home, string Month,
 /// <summary>What to buy of an offer; above the worth, buy no more of it.</summary>
 public sealed record SeasonBuyAnswer(string Offer, double Tonnes, double Money, string? First, string? Latest, double WorthPerTonne, string WorthOn);
 
-/// <summary>A limit that is not kept: by how much, on how many t of wheat mix.</summary>
-public sealed record SeasonMissAnswer(string Flour, int Period, string What, bool IsBelow, double Amount, double Tonnes, double Cost);
+/// <summary>A limit that is not kept: in which period and from which day on, by how much, on how many t of wheat mix.</summary>
+public sealed record SeasonMissAnswer(string Flour, int Period, string From, string What, bool IsBelow, double Amount, double Tonnes, double Cost);
 
-/// <summary>A relaxation made use of.</summary>
-public sealed record SeasonReliefAnswer(string Flour, int Period, string What, bool IsBelow, int Step, double Share, double Tonnes, double Cost);
+/// <summary>A relaxation made use of, in which period and from which day on.</summary>
+public sealed record SeasonReliefAnswer(string Flour, int Period, string From, string What, bool IsBelow, int Step, double Share, double Tonnes, double Cost);

@@ -32,8 +32,8 @@ public sealed record SeasonValueAnswer(SeasonWorthAnswer Apart, IReadOnlyList<Se
         var value = posed.Wheat.Quality.TryGet(posed.Along, out var own) ? own.Value : (double?)null;
         return new Reply<SeasonValueAnswer>(
             new SeasonValueAnswer(
-                Of(value, worth.OfTonne(posed.Wheat, posed.Period)),
-                posed.Values.Count == 0 ? [] : [.. worth.Curve(posed.Wheat, posed.Along, posed.Values, posed.Period).Select(p => Of(p.Value, p.Worth))],
+                Of(planned.Plan, value, worth.OfTonne(posed.Wheat, posed.Period)),
+                posed.Values.Count == 0 ? [] : [.. worth.Curve(posed.Wheat, posed.Along, posed.Values, posed.Period).Select(p => Of(planned.Plan, p.Value, p.Worth))],
                 posed.Wheat.OpeningTonnes <= 0 ? [] : [.. worth.OfTruck(posed.Wheat).Select(b => new SeasonBinAnswer(b.Wheat, b.Home, Number(b.Money), Number(b.Money / posed.Wheat.OpeningTonnes), Number(b.OfTonnes), Number(b.OfChange), b.WhyNot))],
                 [.. posed.Season.AllWheats.Select(w => new SeasonWheatAnswer(w.Code, w.WheatClass, worth.Of(w.Code, posed.Period)))])
             {
@@ -44,11 +44,11 @@ public sealed record SeasonValueAnswer(SeasonWorthAnswer Apart, IReadOnlyList<Se
 
     private static double? Number(double value) => double.IsFinite(value) ? value : null;
 
-    private static SeasonWorthAnswer Of(double? value, TonneWorth worth) => new(value, worth.PerTonne, worth.Flour, worth.Period);
+    private static SeasonWorthAnswer Of(SeasonPlan plan, double? value, TonneWorth worth) => new(value, worth.PerTonne, worth.Flour, worth.Period, worth.Flour is null ? null : SeasonAnswer.From(plan, worth.Period));
 }
 
-/// <summary>What a t is worth, for which flour and in which period; no flour where it is worth most left over.</summary>
-public sealed record SeasonWorthAnswer(double? Value, double PerTonne, string? Flour, int Period);
+/// <summary>What a t is worth, for which flour, in which period and from which day on; no flour where it is worth most left over.</summary>
+public sealed record SeasonWorthAnswer(double? Value, double PerTonne, string? Flour, int Period, string? From);
 
 /// <summary>What the truck is worth in a bin; no money where it cannot go there, with why.</summary>
 public sealed record SeasonBinAnswer(string Wheat, string Bin, double? Money, double? PerTonne, double? OfTonnes, double? OfChange, string WhyNot);

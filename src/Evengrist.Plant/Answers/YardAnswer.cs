@@ -12,7 +12,7 @@ public sealed record YardAnswer(IReadOnlyList<YardWaitAnswer> Waits, double Clea
     public static Parsed<YardAnswer> To(YardSpec spec) => YardModel.Forecast(spec) switch
     {
         YardForecast forecast => Parsing.Got(Of(forecast)),
-        NoYardForecast none => Parsing.Failed<YardAnswer>([.. none.Reasons.Select(r => Fault.AtPath("$", "", r))]),
+        NoYardForecast none => Parsing.Failed<YardAnswer>([.. none.Reasons.Select(r => Fault.Told("$", r))]),
         var other => throw new InvalidOperationException($"A forecast ended as {other.GetType().Name}."),
     };
 

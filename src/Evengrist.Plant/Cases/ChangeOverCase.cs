@@ -43,7 +43,7 @@ public sealed record ChangeOverCase(LocalDate FirstDay, ChangeOverSpec Change)
             return Parsing.Failed<ChangeOverCase>(Fault.AtPath("$.change", "null in a list", "something in its place"));
         }
 
-        List<Fault> faults = [.. ChangeOverFaults.Of(c.Change).Select(f => Fault.AtPath($"$.change, {f.Where}", "what cannot be meant", f.What))];
+        List<Fault> faults = [.. ChangeOverFaults.Of(c.Change).Select(f => Fault.Told($"$.change, {f.Where}", f.What))];
         if (c.LastOldDay is { } last && last < c.FirstDay)
         {
             faults.Add(Fault.AtPath("$.lastOldDay", $"{last:uuuu-MM-dd}", $"a day not before the first, {c.FirstDay:uuuu-MM-dd}"));

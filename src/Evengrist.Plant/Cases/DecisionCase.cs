@@ -56,7 +56,7 @@ public sealed record DecisionCase(LoadToDecide Load, HouseRules House, IReadOnly
             return null;
         }
 
-        faults.AddRange(load.Faults().Select(f => Fault.AtPath("$", "a load", $"one that can be. {f}")));
+        faults.AddRange(load.Faults().Select(f => Fault.Told("$", f)));
         return new DecisionCase(load, house, markets);
     }
 

@@ -60,7 +60,7 @@ public sealed record MixCase(MixSpec Spec)
         };
         if (faults.Count == 0)
         {
-            faults.AddRange(MixSpecCheck.Faults(spec).Select(f => Fault.AtPath("$", "the mix", f)));
+            faults.AddRange(MixSpecCheck.Faults(spec).Select(f => Fault.Told("$", f)));
         }
 
         return new MixCase(spec);

@@ -40,7 +40,7 @@ public sealed record SeasonBandsCase(SeasonSpec Season, BandSpec Harvest)
             return Parsing.Failed<SeasonBandsCase>(Fault.AtPath("$.harvest", "null in a list", "a district or a bin in its place"));
         }
 
-        List<Fault> faults = [.. BandFaults.Of(c.Harvest, c.Season).Select(f => Fault.AtPath($"$.harvest, {f.Where}", "what cannot be meant", f.What))];
+        List<Fault> faults = [.. BandFaults.Of(c.Harvest, c.Season).Select(f => Fault.Told($"$.harvest, {f.Where}", f.What))];
         faults.AddRange(c.Bins.Where(b => !(b.CapacityTonnes >= 0) || !double.IsFinite(b.CapacityTonnes)).Select(b => Fault.AtPath($"$.bins, {b.Code}", $"{b.CapacityTonnes}", "its free room, t, 0 or more")));
         if (c.Bins.Count > 0 && c.Bins.Count < c.Harvest.Bins)
         {

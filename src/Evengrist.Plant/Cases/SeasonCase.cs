@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Evengrist.Quantities;
 using Evengrist.Season;
 
 namespace Evengrist.Plant.Cases;
@@ -57,15 +58,8 @@ public sealed record SeasonCase(SeasonSpec Season)
 
     internal static Parsed<T> Sound<T>(T posed, SeasonSpec season)
         where T : class => season.Faults() is { Count: > 0 } faults
-            ? Parsing.Failed<T>([.. faults.Select(f => Fault.AtPath($"$.season, {f.Where}", "what cannot be meant", f.What))])
+            ? Parsing.Failed<T>([.. faults.Select(f => Fault.Told($"$.season, {f.Where}", f.What))])
             : Parsing.Got(posed);
-
-    private static string Said(JsonException broken)
-    {
-        var message = broken.Message.Split(" Path:")[0];
-        var missing = message.IndexOf("required properties including: ", StringComparison.Ordinal);
-        return missing >= 0 ? "also " + message[(missing + "required properties including: ".Length)..].Replace('\'', '"') : message;
-    }
 
     internal static Parsed<T> ReadAs<T>(Stream stream)
         where T : class
@@ -81,7 +75,7 @@ public sealed record SeasonCase(SeasonSpec Season)
         }
         catch (JsonException broken)
         {
-            return Parsing.Failed<T>(new Fault((int?)(broken.LineNumber + 1), (int?)(broken.BytePositionInLine + 1), broken.Path ?? "", "something that does not fit", Said(broken)));
+            return Parsing.Failed<T>(Fault.Told("", JsonFault.Words(broken)));
         }
         catch (NotSupportedException broken)
         {

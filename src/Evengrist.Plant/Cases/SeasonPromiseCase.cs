@@ -53,6 +53,6 @@ public sealed record SeasonPromiseCase(SeasonSpec Season) : FutureSpreads
     private static Parsed<SeasonPromiseCase> Sound(SeasonPromiseCase posed) => SeasonCase.Sound(posed, posed.Season).Then(c => c.Futures > MostFutures
         ? Parsing.Failed<SeasonPromiseCase>(Fault.AtPath("$.futures", $"{c.Futures}", $"at most {MostFutures} futures"))
         : FuturesFaults.Of(c, c.Season, c.Futures) is { Count: > 0 } faults
-            ? Parsing.Failed<SeasonPromiseCase>([.. faults.Select(f => Fault.AtPath($"$, {f.Where}", "what cannot be meant", f.What))])
+            ? Parsing.Failed<SeasonPromiseCase>([.. faults.Select(f => Fault.Told($"$, {f.Where}", f.What))])
             : Parsing.Got(c));
 }

@@ -53,7 +53,7 @@ public sealed record SeasonValueCase(SeasonSpec Season, SeasonWheat Wheat)
         }
 
         var asOffer = new SeasonOffer(c.Wheat with { OpeningTonnes = 0, Code = "asked" }, [new(1, 0)], 0, 0, 1);
-        faults.AddRange((c.Season with { Offers = [.. c.Season.Offers, asOffer] }).Faults().Select(f => Fault.AtPath($"$.wheat, {f.Where}", "what cannot be meant", f.What)));
+        faults.AddRange((c.Season with { Offers = [.. c.Season.Offers, asOffer] }).Faults().Select(f => Fault.Told($"$.wheat, {f.Where}", f.What)));
         if (c.Values.Count > 0 && !c.Wheat.Quality.TryGet(c.Along, out _))
         {
             faults.Add(Fault.AtPath("$.along", $"{c.Along}", "a property that is given of the wheat"));
@@ -71,7 +71,7 @@ public sealed record SeasonValueCase(SeasonSpec Season, SeasonWheat Wheat)
 
         if (faults.Count == 0 && c.Lot is { } lot)
         {
-            faults.AddRange(LotFaults.Of(lot, c.Season).Select(f => Fault.AtPath($"$.wheat as a lot, {f.Where}", "what cannot be meant", f.What)));
+            faults.AddRange(LotFaults.Of(lot, c.Season).Select(f => Fault.Told($"$.wheat as a lot, {f.Where}", f.What)));
         }
 
         return faults.Count > 0 ? Parsing.Failed<SeasonValueCase>(faults) : Parsing.Got(c);

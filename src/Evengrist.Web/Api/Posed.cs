@@ -41,7 +41,7 @@ internal static class Posed
         {
             var replied = reply(posed);
             none = replied.Answer is null ? replied : null;
-            return replied.Answer is { } answer ? Parsing.Got(answer) : Parsing.Failed<TAnswer>([.. replied.Reasons.Select(r => Fault.AtPath("$", "", r))]);
+            return replied.Answer is { } answer ? Parsing.Got(answer) : Parsing.Failed<TAnswer>([.. replied.Reasons.Select(r => Fault.Told("$", r))]);
         });
         return none is null ? result : Results.Problem(string.Join(" ", none.Reasons), statusCode: StatusCodes.Status422UnprocessableEntity, title: "The case has no answer");
     }

@@ -119,7 +119,7 @@ public static class MixSpecCheck
             yield return $"The limit of {words} has neither a least nor a most: give one or leave it out.";
         }
 
-        foreach (var end in limit.Ends.Where(e => !double.IsFinite(e.Value) || limit.What == Property.FallingNumber && e.Value <= 50 || BlendRules.Of(limit.What)!.Scale == BlendScale.Reciprocal && e.Value <= 0))
+        foreach (var end in limit.Ends.Where(e => !double.IsFinite(e.Value) || e.Value < 0 && limit.What != Property.Hardness || limit.What == Property.FallingNumber && e.Value <= 50 || BlendRules.Of(limit.What)!.Scale == BlendScale.Reciprocal && e.Value <= 0))
         {
             yield return $"The {(end.IsLeast ? "least" : "most")} of {words} cannot be {end.Value.ToString(CultureInfo.InvariantCulture)}.";
         }

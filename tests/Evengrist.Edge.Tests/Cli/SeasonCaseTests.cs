@@ -101,7 +101,7 @@ public sealed class SeasonCaseTests
 
     [Theory]
     [InlineData("\"least\": 14.4", "\"least\": 14.4, \"most\": 14", 2, "lies above its most")]
-    [InlineData("\"what\": \"Protein\"", "\"what\": \"Colour\"", 2, "$.season.flours[0].limits[0].what")]
+    [InlineData("\"what\": \"Protein\"", "\"what\": \"Colour\"", 2, "season.flours[0].limits[0].what")]
     [InlineData("\"openingTonnes\": 13900", "\"openingTonnes\": -1", 2, "wheat HS, opening")]
     [InlineData("\"currency\": \"USD\"", "\"currency\": \"USD\", \"carryOut\": [ { \"wheatClass\": \"HS\", \"leastTonnes\": 20000 } ]", 3, "at least 20000 t of HS left at the end: short by 6100")]
     public void Plan_WhatCannotBe_SaysWhatToDo(string was, string becomes, int status, string says)

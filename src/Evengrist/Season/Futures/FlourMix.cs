@@ -8,23 +8,52 @@ internal sealed class FlourMix
     private readonly int flour;
     private readonly FrameLimit[] limits;
     private readonly SmallProblem problem;
-    private readonly List<(int Wheat, int Tier, int Column)> columns = [];
+    private readonly MixLook look;
+    private readonly List<(int Wheat, int Tier, int Column, double Price)> columns = [];
+    private readonly List<(int Wheat, int Tier, double Tonnes)> best = [];
 
     public FlourMix(FutureFrame frame, int flour)
     {
         (this.frame, this.flour, limits) = (frame, flour, frame.Limits[flour]);
         var tiers = frame.Season.Offers.Sum(o => o.Tiers.Count);
+        look = new MixLook(frame, flour);
         problem = new SmallProblem(limits.Length + 2, (2 * limits.Length) + 2 + (2 * frame.Wheats.Count) + tiers);
     }
 
     /// <summary>What is taken, with the tier it is bought at, −1 for what lies there.</summary>
     public List<(int Wheat, int Tier, double Tonnes)> Taken { get; } = [];
 
-    /// <summary>Finds the mix.</summary>
+    /// <summary>Finds the mix: made anew by what it would really draw, until that is what it was made by; the best of them where that does not end.</summary>
     /// <param name="now">How the mill stands.</param>
     /// <param name="wanted">t of flour.</param>
     /// <param name="hours">Hours of the mill unit that are left.</param>
     public void Solve(MillState now, double wanted, double hours)
+    {
+        look.Begin(now);
+        var least = double.PositiveInfinity;
+        for (var pass = 0; pass < FutureRule.Looks; pass++)
+        {
+            var cost = Make(now, wanted, hours);
+            var (misses, differs) = look.Again(now, Taken);
+            if (!differs)
+            {
+                return;
+            }
+
+            if (cost + (misses * FutureRule.Defence) is var all && all < least)
+            {
+                least = all;
+                best.Clear();
+                best.AddRange(Taken);
+            }
+        }
+
+        Taken.Clear();
+        Taken.AddRange(best);
+    }
+
+    // What the mix costs without its misses, money; what is not made included.
+    private double Make(MillState now, double wanted, double hours)
     {
         var (t, season) = (now.Period, frame.Season);
         var unit = frame.UnitOf[flour];
@@ -61,31 +90,35 @@ internal sealed class FlourMix
             {
                 var planned = Math.Min(free, frame.Use[k][flour][t]);
                 var worth = now.Worth[k] + handling;
-                Add(k, -1, worth - frame.FollowCost, planned, yield, now.Believed[k], now.Moisture[k], t);
-                Add(k, -1, worth + frame.FollowCost, free - planned, yield, now.Believed[k], now.Moisture[k], t);
+                Add(k, -1, worth - frame.FollowCost, planned, yield, look.Believed[k], look.Moisture[k], t);
+                Add(k, -1, worth + frame.FollowCost, free - planned, yield, look.Believed[k], look.Moisture[k], t);
             }
 
-            if (k >= frame.FirstOffer && now.World.Offered[k - frame.FirstOffer][t] is { } lot)
+            if (now.Offer(k) is not null)
             {
                 var offer = season.Offers[k - frame.FirstOffer];
                 for (var tier = 0; tier < offer.Tiers.Count; tier++)
                 {
-                    Add(k, tier, offer.Tiers[tier].PricePerTonne + frame.FollowCost + handling, now.Offered(k, tier), yield, lot.Believed, lot.MoisturePercent, t);
+                    Add(k, tier, offer.Tiers[tier].PricePerTonne + frame.FollowCost + handling, now.Offered(k, tier), yield, look.Believed[k], look.Moisture[k], t);
                 }
             }
         }
 
         problem.Solve();
-        foreach (var (k, tier, column) in columns)
+        var cost = frame.Dearest[flour] * problem.Values[0];
+        foreach (var (k, tier, column, price) in columns)
         {
             if (problem.Values[column] > 1e-9)
             {
                 Taken.Add((k, tier, problem.Values[column]));
+                cost += price * problem.Values[column];
             }
         }
+
+        return cost;
     }
 
-    private void Add(int wheat, int tier, double price, double most, double yield, IReadOnlyList<double> believed, double moisture, int t)
+    private void Add(int wheat, int tier, double price, double most, double yield, double[] believed, double moisture, int t)
     {
         if (most <= 1e-9)
         {
@@ -110,6 +143,6 @@ internal sealed class FlourMix
             problem.Put(i + 1, column, weight * (believed[limits[i].Property] - limits[i].Aim[t]) * (limits[i].IsFloor ? 1 : -1));
         }
 
-        columns.Add((wheat, tier, column));
+        columns.Add((wheat, tier, column, price));
     }
 }

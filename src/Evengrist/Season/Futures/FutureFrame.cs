@@ -47,6 +47,7 @@ public sealed class FutureFrame
             Worth[WheatIndex[row.Wheat]][row.Period] = Math.Max(0, row.PerTonne);
         }
 
+        Standing = [.. Season.Flours.Select(f => FrameStores.Of(spec, f))];
         UnitOf = [.. Season.Flours.Select(f => Season.Units.Select(u => u.Code).ToList().IndexOf(f.Unit))];
         HourWorth = Rows(Season.Units.Count, periods);
         foreach (var row in spec.Plan.Duals.Units)
@@ -89,6 +90,9 @@ public sealed class FutureFrame
     internal double[][] Bought { get; }
 
     internal double[][] FlourStock { get; }
+
+    /// <summary>Flour that has to lie in store at the end of a period because the unit then stands still, t: see <see cref="FrameStores"/>.</summary>
+    internal double[][] Standing { get; }
 
     internal double[][] Worth { get; }
 

@@ -117,8 +117,8 @@ public static class FutureMill
             Judge(f, t, lacking > (frame.Spec.MadeTolerance * demand) + 1e-6);
         }
 
-        // What the period wants, and what makes up the store that the plan has at its end.
-        private double Wanted(int f, int t) => Math.Max(0, world.Demand[f][t] + frame.FlourStock[f][t] - flourStock[f]);
+        // What the period wants, and what makes up the store that is to be there at its end.
+        private double Wanted(int f, int t) => Math.Max(0, world.Demand[f][t] + Math.Max(frame.FlourStock[f][t], frame.Standing[f][t]) - flourStock[f]);
 
         private IEnumerable<(int Wheat, int Tier, double Tonnes)> Mix(int f, int t, double wanted)
         {
@@ -150,8 +150,8 @@ public static class FutureMill
             }
         }
 
-        // What the period wants beyond all that lies in store.
-        private double Needed(int f, int t) => Math.Min(Wanted(f, t), Math.Max(0, world.Demand[f][t] - flourStock[f]));
+        // What the period, and the days after it on which the unit stands still, want beyond all that lies in store.
+        private double Needed(int f, int t) => Math.Min(Wanted(f, t), Math.Max(0, world.Demand[f][t] + frame.Standing[f][t] - flourStock[f]));
 
         private double Shared(int f, int t) => Needed(f, t) + ((double.IsNaN(filled[frame.UnitOf[f]]) ? 0 : filled[frame.UnitOf[f]]) * (Wanted(f, t) - Needed(f, t)));
 

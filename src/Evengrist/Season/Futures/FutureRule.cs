@@ -12,4 +12,13 @@ public static class FutureRule
 
     /// <summary>The most by which what wheat is worth moves when stock runs ahead of the plan or behind it, a share.</summary>
     public const double MostSway = 0.3;
+
+    /// <summary>How often a mix is made anew at most, because it draws further into a wheat, or less far, than it was made by.</summary>
+    public const int Looks = 6;
+
+    /// <summary>By how much what is drawn may differ from what a mix was made by, a share of the limit, on its scale.</summary>
+    public const double Near = 0.0005;
+
+    /// <summary>How many standard deviations of demand above what is expected lie in store before a unit stands still.</summary>
+    public const double Standing = 2;
 }

@@ -7,14 +7,14 @@ internal sealed class MillState
     private readonly double[] claims;
     private readonly double[] boughtNow;
     private readonly double[] boughtEver;
+    private readonly double[] seen;
 
     public MillState(FutureFrame frame, FutureWorld world)
     {
         (this.frame, World) = (frame, world);
         var wheats = frame.Wheats.Count;
         Piles = [.. frame.Wheats.Select(_ => new WheatPile(frame))];
-        Believed = [.. frame.Wheats.Select(_ => new double[frame.Properties.Count])];
-        (Worth, Moisture, claims, boughtNow, boughtEver) = (new double[wheats], new double[wheats], new double[wheats], new double[wheats], new double[wheats]);
+        (Worth, claims, boughtNow, boughtEver, seen) = (new double[wheats], new double[wheats], new double[wheats], new double[wheats], new double[frame.Properties.Count]);
     }
 
     public FutureWorld World { get; }
@@ -22,11 +22,6 @@ internal sealed class MillState
     public int Period { get; private set; }
 
     public WheatPile[] Piles { get; }
-
-    /// <summary>Believed quality of what each wheat would give next.</summary>
-    public double[][] Believed { get; }
-
-    public double[] Moisture { get; }
 
     /// <summary>What a t of each wheat is worth now, money.</summary>
     public double[] Worth { get; }
@@ -64,17 +59,12 @@ internal sealed class MillState
         {
             BuyAhead(behind);
         }
-
-        for (var k = 0; k < Piles.Length; k++)
-        {
-            Moisture[k] = Piles[k].Peek(Math.Max(claims[k], 1), Believed[k]);
-        }
     }
 
     /// <summary>How the mill stands, to decide by.</summary>
     /// <param name="wanted">Flour the period wants, t, by number of the flour.</param>
     public FutureStand Stand(IReadOnlyList<double> wanted) => new(
-        Period, [.. Piles.Select((p, k) => (p.Tonnes, p.Peek(Math.Max(p.Tonnes, 1), Believed[k]), (IReadOnlyList<double>)[.. Believed[k]]))], wanted, [.. boughtEver.Skip(frame.FirstOffer)],
+        Period, [.. Piles.Select(p => (p.Tonnes, p.Peek(Math.Max(p.Tonnes, 1), seen), (IReadOnlyList<double>)[.. seen]))], wanted, [.. boughtEver.Skip(frame.FirstOffer)],
         [.. World.Offered.Select(o => o[Period]?.Believed)]);
 
     /// <summary>t of a wheat that a flour may take: what later flours are planned to take stays for them.</summary>
@@ -103,13 +93,16 @@ internal sealed class MillState
         return Math.Max(0, Math.Min(offer.Tiers[tier].TonnesPerPeriod - gone, (offer.TotalTonnes ?? double.PositiveInfinity) - boughtEver[wheat]));
     }
 
+    /// <summary>What a wheat on offer would bring now; null for one that is not.</summary>
+    public FutureLot? Offer(int wheat) => wheat >= frame.FirstOffer ? World.Offered[wheat - frame.FirstOffer][Period] : null;
+
     public void Buy(int wheat, double tonnes)
     {
         var offer = frame.Season.Offers[wheat - frame.FirstOffer];
         for (var tier = 0; tier < offer.Tiers.Count && tonnes > 1e-9; tier++)
         {
             var take = Math.Min(tonnes, Offered(wheat, tier));
-            Piles[wheat].Add(World.Offered[wheat - frame.FirstOffer][Period]!, take);
+            Piles[wheat].Add(Offer(wheat)!, take);
             boughtNow[wheat] += take;
             boughtEver[wheat] += take;
             Spent += take * offer.Tiers[tier].PricePerTonne;
@@ -129,12 +122,12 @@ internal sealed class MillState
             return behind;
         }
 
-        var moisture = pile.Peek(pile.Tonnes, Believed[k]);
+        var moisture = pile.Peek(pile.Tonnes, seen);
         for (var p = 0; p < slope.Length; p++)
         {
             if (slope[p] != 0)
             {
-                behind += slope[p] * (value.Planned[k][p] - Believed[k][p]) * pile.Tonnes * SeasonScale.Weight(frame.Properties[p], moisture);
+                behind += slope[p] * (value.Planned[k][p] - seen[p]) * pile.Tonnes * SeasonScale.Weight(frame.Properties[p], moisture);
             }
         }
 
@@ -145,7 +138,7 @@ internal sealed class MillState
     {
         for (var k = frame.FirstOffer; k < Piles.Length; k++)
         {
-            if (World.Offered[k - frame.FirstOffer][Period] is null)
+            if (Offer(k) is null)
             {
                 continue;
             }

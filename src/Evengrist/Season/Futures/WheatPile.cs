@@ -18,21 +18,30 @@ internal sealed class WheatPile(FutureFrame frame)
         }
     }
 
-    /// <summary>Believed mean of the next tonnes, on the scale, and their mean moisture; of the last lot where nothing lies there.</summary>
-    public double Peek(double tonnes, double[] believed)
+    /// <summary>Believed mean of the next tonnes, on the scale, and their mean moisture; not a number where there are none.</summary>
+    /// <param name="tonnes">How many.</param>
+    /// <param name="believed">Where the means go.</param>
+    /// <param name="then">What would come behind what lies there; null for nothing.</param>
+    public double Peek(double tonnes, double[] believed, FutureLot? then = null)
     {
         Array.Clear(believed);
         var (mass, dry, left, moisture) = (0.0, 0.0, tonnes, 0.0);
-        for (var i = at; i < lots.Count && left > 1e-9; i++)
+        for (var i = at; i <= lots.Count && left > 1e-9; i++)
         {
-            var take = Math.Min(left, lots[i].Left);
-            var solids = take * (1 - (lots[i].Lot.MoisturePercent / 100));
-            for (var p = 0; p < believed.Length; p++)
+            var (lot, have) = i < lots.Count ? lots[i] : (then, then is null ? 0 : left);
+            if (lot is null)
             {
-                believed[p] += (byDry[p] ? solids : take) * lots[i].Lot.Believed[p];
+                break;
             }
 
-            (mass, dry, left, moisture) = (mass + take, dry + solids, left - take, moisture + (take * lots[i].Lot.MoisturePercent));
+            var take = Math.Min(left, have);
+            var solids = take * (1 - (lot.MoisturePercent / 100));
+            for (var p = 0; p < believed.Length; p++)
+            {
+                believed[p] += (byDry[p] ? solids : take) * lot.Believed[p];
+            }
+
+            (mass, dry, left, moisture) = (mass + take, dry + solids, left - take, moisture + (take * lot.MoisturePercent));
         }
 
         for (var p = 0; p < believed.Length && mass > 0; p++)
