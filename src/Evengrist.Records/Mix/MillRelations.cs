@@ -57,6 +57,7 @@ public static class MillRelations
         {
             { Fit: RelationFitted fit } => (new MillRelation(row.Flour.Code, fit.Relation(zone)), []),
             { Fit: RelationNotFitted none } => (null, [none.Reason]),
+            null when what == Property.None => (null, ["Say of which property the fit is to be kept."]),
             null when records.Any(r => r.Flour.Code.Equals(flour?.Trim(), StringComparison.OrdinalIgnoreCase)) => (null, [$"No run tells anything of {what.Words()} of {flour}: type the relation with its source."]),
             null => (null, [$"There is no flour {flour} in the terms."]),
             _ => (null, [$"{what.Words()} is not fitted: a run's readings of it do not average. Type the relation with its source."]),

@@ -22,6 +22,7 @@ public static class MixApi
         mix.MapGet("sheets", Sheets).WithSummary("Mix sheets that had begun, the newest first, each beside what was drawn, and how gates give what they are set to").Produces<SheetsAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         mix.MapPost("sheets", (Delegate)KeepAsync).WithSummary("Keep a mix sheet; a change of one is kept as its next version: name it with ?code=; say who with ?by=").WithDescription($"A sheet looks like {Example}")
             .Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
+        mix.MapRelations();
     }
 
     private static Task<IResult> SolveAsync(HttpContext context) =>
@@ -53,6 +54,7 @@ public static class MixApi
         return kept is null ? Refuse(refused) : Results.Json(new KeptAnswer(MixSheet.Kind, kept.Code, kept.Version), statusCode: StatusCodes.Status201Created);
     }
 
-    private static IResult Refuse(IReadOnlyList<string> faults) =>
+    /// <summary>What could not be kept, and why.</summary>
+    internal static IResult Refuse(IReadOnlyList<string> faults) =>
         Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not kept", extensions: new Dictionary<string, object?> { ["faults"] = faults });
 }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Mix;
-using Evengrist.Quantities;
+using Evengrist.Records.Mix;
 using Evengrist.Season.Terms;
 
 namespace Evengrist.Web.Sights.Mix;
@@ -12,26 +12,25 @@ namespace Evengrist.Web.Sights.Mix;
 /// <param name="Hours">How long it is to run, h.</param>
 /// <param name="Step">Step of the gates, per cent of the mix; null where they move freely.</param>
 /// <param name="Sure">Chance with which each limit is to be kept, per cent; null where the means have to keep them.</param>
-/// <param name="Limits">Limits of the wheat, and of the flour where one was typed.</param>
-/// <param name="Relations">How the flour follows from the wheat; empty where the flour has no limit.</param>
+/// <param name="OfWheat">Limits of the wheat.</param>
+/// <param name="OfFlour">The flour's properties that have a relation, with their limits.</param>
+/// <param name="MixDown">Whether it is asked as if the market's switch for mixing down were on.</param>
 /// <param name="Locks">Shares at which gates are locked, 0 to 1, by bin.</param>
 /// <param name="Typed">What was typed, by field.</param>
 /// <param name="Faults">What is wrong, each a sentence.</param>
 public sealed record MixAsk(
-    FlourTerms Flour, double Rate, double Hours, double? Step, double? Sure, IReadOnlyList<MixLimit> Limits, IReadOnlyList<FlourRelation> Relations, IReadOnlyDictionary<string, double> Locks,
+    FlourTerms Flour, double Rate, double Hours, double? Step, double? Sure, IReadOnlyList<MixLimit> OfWheat, IReadOnlyList<AskedFlour> OfFlour, bool MixDown, IReadOnlyDictionary<string, double> Locks,
     IReadOnlyDictionary<string, string> Typed, IReadOnlyList<string> Faults)
 {
-    /// <summary>Protein of the flour at 14mb for wheat at 12mb, where the mill has fitted none: from memory, and said so wherever it is used.</summary>
-    public const double UsualIntercept = -1.3, UsualSlope = 1, UsualUncertainty = 0.3;
-
     private const double UsualHours = 24, UsualStep = 1;
 
-    /// <summary>Reads the fields; one that is missing stays as the terms have it.</summary>
-    public static MixAsk Of(SeasonTerms terms, FlourTerms flour, IReadOnlyList<string> bins, Func<string, string?> typed)
+    /// <summary>Reads the fields; one that is missing stays as the terms have it, and the relations as the mill keeps them.</summary>
+    public static MixAsk Of(SeasonTerms terms, FlourTerms flour, IReadOnlyList<string> bins, IReadOnlyList<KeptRelation> kept, Func<string, string?> typed)
     {
         ArgumentNullException.ThrowIfNull(terms);
         ArgumentNullException.ThrowIfNull(flour);
         ArgumentNullException.ThrowIfNull(bins);
+        ArgumentNullException.ThrowIfNull(kept);
         ArgumentNullException.ThrowIfNull(typed);
         var (texts, faults) = (new Dictionary<string, string>(), new List<string>());
         double? Read(string key, string words, double? otherwise)
@@ -65,16 +64,17 @@ public sealed record MixAsk(
         }).ToArray();
         var locks = bins.Select(b => (Bin: b, Share: Read($"lock:{b}", $"gate of {b}", null))).Where(b => b.Share is not null).ToDictionary(b => b.Bin, b => b.Share!.Value / 100);
         var sure = Read("sure", "how sure", null);
-        var flourLimit = new MixLimit(Property.Protein) { On = LimitOn.Flour, Basis = Basis.At14, Least = Read("flour-least", "protein of the flour, least", null), Most = Read("flour-most", "protein of the flour, most", null), Confidence = sure / 100 };
-        var relation = new FlourRelation(
-            Property.Protein, Basis.At12, Basis.At14, Read("flour-intercept", "flour where the wheat has 0", UsualIntercept) ?? UsualIntercept, Read("flour-slope", "flour for one of the wheat", UsualSlope) ?? UsualSlope,
-            Read("flour-uncertainty", "± of the relation", UsualUncertainty) ?? UsualUncertainty, false, "");
-        relation = relation with { Source = relation is { Intercept: UsualIntercept, Slope: UsualSlope, Uncertainty: UsualUncertainty } ? "from memory" : "as typed" };
-        var hasFlour = flourLimit.Ends.Count > 0;
+        var ofFlour = AskedFlour.Of(kept, Read, sure / 100);
         return new MixAsk(
             flour, Read("rate", "t/h", rate) ?? 0, Read("hours", "hours", UsualHours) ?? 0, Read("step", "step of the gates", UsualStep), sure,
-            [.. limits.Where(l => l.Ends.Count > 0).Select(l => l with { Confidence = sure / 100 }), .. hasFlour ? [flourLimit] : Array.Empty<MixLimit>()], hasFlour ? [relation] : [], locks, texts, faults);
+            [.. limits.Where(l => l.Ends.Count > 0).Select(l => l with { Confidence = sure / 100 })], ofFlour, typed("mix-down") is { Length: > 0 }, locks, texts, faults);
     }
+
+    /// <summary>Limits of the wheat and of the flour.</summary>
+    public IReadOnlyList<MixLimit> Limits => [.. OfWheat, .. OfFlour.Where(f => f.IsLimited).Select(f => f.Limit)];
+
+    /// <summary>How the flour follows from the wheat: every relation that is kept, and any that a limit needs.</summary>
+    public IReadOnlyList<FlourRelation> Relations => [.. OfFlour.Where(f => f.IsLimited || f.Kept is not null).Select(f => f.Relation)];
 
     /// <summary>What a field shows: what was typed, else the value as it is.</summary>
     public string Shown(string key, double? value) => Typed.GetValueOrDefault(key) ?? value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";

@@ -1,3 +1,6 @@
+using Evengrist.Intake.Deciding;
+using Evengrist.Records.Intake;
+using Evengrist.Records.Mix;
 using Evengrist.Records.Season;
 using Evengrist.Season;
 using Evengrist.Season.Terms;
@@ -35,7 +38,8 @@ public sealed record MixOfDay(SeasonTerms Terms, int Version, IReadOnlyList<stri
         var (wheats, worth, remarks) = Wheats(visit, desk, terms);
         string[] bins = [.. wheats.Where(w => flour.Classes.Count == 0 || flour.Classes.Contains(w.WheatClass)).Select(w => w.Code)];
         var habit = MixHabit.Of(visit, flour.Code);
-        var sight = MixSight.Of(MixAsk.Of(terms, flour, bins, typed), wheats, BinShelf.Of(visit.Mill).Values, worth, terms.Currency, habit);
+        MarketLimit[] market = [.. MarketShelf.Of(visit.Mill, HouseRulesShelf.Of(visit.Mill)).SelectMany(m => m.Limits).Where(l => l.Stage == LimitStage.AsReceived)];
+        var sight = MixSight.Of(MixAsk.Of(terms, flour, bins, MillRelations.Of(visit.Mill, flour.Code), typed), wheats, BinShelf.Of(visit.Mill).Values, worth, terms.Currency, habit, market);
         return new MixOfDay(terms, version, bins, sight with { Remarks = [.. sight.Remarks, .. remarks.Select(visit.InMillTime)] }, known is null && !string.IsNullOrWhiteSpace(flourCode) ? flourCode.Trim() : null);
     }
 

@@ -1,4 +1,5 @@
 using Evengrist.Bins.BestBin;
+using Evengrist.Intake.Deciding;
 using Evengrist.Ledger;
 using Evengrist.Mix;
 using Evengrist.Planning.Mix;
@@ -13,7 +14,8 @@ namespace Evengrist.Web.Sights.Mix;
 /// <param name="Remarks">What was left out or supposed.</param>
 /// <param name="Habit">The old habit that stands beside it; null where there is none or it cannot be kept up.</param>
 /// <param name="NoHabit">Why there is none; empty where there is one.</param>
-public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IReadOnlyList<string> Remarks, MixHabit? Habit, string NoHabit)
+/// <param name="Market">Limits of the mill's markets on wheat, with their switches as the mill keeps them.</param>
+public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IReadOnlyList<string> Remarks, MixHabit? Habit, string NoHabit, IReadOnlyList<MarketLimit> Market)
 {
     /// <summary>Solves what was asked.</summary>
     /// <param name="ask">What was asked.</param>
@@ -22,10 +24,12 @@ public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IRea
     /// <param name="worth">What a tonne is worth to the year; null before there is a plan.</param>
     /// <param name="currency">Currency of both.</param>
     /// <param name="habit">The old habit; null for none.</param>
-    public static MixSight Of(MixAsk ask, IReadOnlyList<SeasonWheat> wheats, BandValues? values, SeasonWorth? worth, string currency, MixHabit? habit)
+    /// <param name="market">Limits of the mill's markets on wheat.</param>
+    public static MixSight Of(MixAsk ask, IReadOnlyList<SeasonWheat> wheats, BandValues? values, SeasonWorth? worth, string currency, MixHabit? habit, IReadOnlyList<MarketLimit> market)
     {
         ArgumentNullException.ThrowIfNull(ask);
         ArgumentNullException.ThrowIfNull(wheats);
+        ArgumentNullException.ThrowIfNull(market);
         var remarks = new List<string>();
         var bins = new List<MixBin>();
         foreach (var wheat in wheats.Where(w => ask.Flour.Classes.Count == 0 || ask.Flour.Classes.Contains(w.WheatClass)))
@@ -42,16 +46,25 @@ public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IRea
 
         remarks.Add(worth is null ? "There is no plan of the year: the cost of today alone is kept least." : "The cost of the year is kept least: what a tonne is worth to the rest of it, by the linear plan.");
         remarks.Add("± is from the trucks' readings alone: an error that an instrument shares over all of them is not in it.");
+        remarks.AddRange(ask.OfFlour.Where(f => f.Kept is not null).Select(f => $"The relation used: {f.Relation.Words}."));
+        if (ask.MixDown && market.Any(l => !l.BlendDown))
+        {
+            remarks.Add("Asked as if mixing down were allowed: by the mill's own limits it is off, and no sheet can be written for a bin above one.");
+        }
+
         var gone = habit?.Shares.Keys.Where(b => bins.All(o => o.Code != b)).ToArray() ?? [];
         var spec = new MixSpec
         {
             Bins = bins, Limits = ask.Limits, Relations = ask.Relations, RateTonnesPerHour = ask.Rate, Hours = ask.Hours, Currency = currency,
             Gates = new GateRules { StepPercent = ask.Step, MostGates = ask.Flour.MostGates, LeastOpenShare = ask.Flour.LeastShare > 0 ? ask.Flour.LeastShare : null },
-            Habit = gone.Length == 0 ? habit?.Shares : null,
+            Habit = gone.Length == 0 ? habit?.Shares : null, Market = ask.MixDown ? [.. market.Select(l => l with { BlendDown = true })] : market,
         };
         var none = habit is null ? "No sheet of this flour is kept yet: there is no habit to put beside it." : gone.Length > 0 ? $"The last sheet of this flour, {habit.Sheet.Code}, draws from {string.Join(", ", gone)}, which cannot be drawn now: the habit cannot be kept up." : "";
-        return new MixSight(ask, spec, ask.Faults.Count > 0 ? new MixRefused(ask.Faults) : MixSolver.Solve(spec), remarks, gone.Length == 0 ? habit : null, none);
+        return new MixSight(ask, spec, ask.Faults.Count > 0 ? new MixRefused(ask.Faults) : MixSolver.Solve(spec), remarks, gone.Length == 0 ? habit : null, none, market);
     }
+
+    /// <summary>Bins that by themselves lie above a market's limit while the mill's own switch for mixing down is off: no sheet may open their gates, whatever was asked.</summary>
+    public IReadOnlyList<LeftOut> Barred => BlendDown.Of(Spec with { Market = Market }).Refused;
 
     private static double? Cost(SeasonWheat wheat, BandValues? values) =>
         wheat.Quality.TryGet(Property.Protein, out var protein) ? values?.PerTonne(wheat.WheatClass, protein.Value) : null;

@@ -18,6 +18,13 @@ public static class MixWords
     /// <summary>A difference with its sign.</summary>
     public static string Signed(double value, int decimals) => (Math.Round(value, decimals) > 0 ? "+" : "") + N(Math.Round(value, decimals) + 0.0, decimals);
 
+    /// <summary>Words as a sentence or a heading begins.</summary>
+    public static string Capital(string words)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(words);
+        return char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
     /// <summary>Decimals of a property.</summary>
     public static int Decimals(Property what) => BlendRules.Of(what)?.Decimals ?? 2;
 

@@ -14,6 +14,9 @@ public sealed record ChartLine(string Words, IReadOnlyList<(double X, double Y)>
     /// <summary>Whether its points are marked, because nothing lies between them.</summary>
     public bool HasDots { get; init; }
 
+    /// <summary>Whether it is points alone, with no line through them.</summary>
+    public bool IsDots { get; init; }
+
     /// <summary>A level.</summary>
     public static ChartLine Level(string words, double y, double from, double to) => new(words, [(from, y), (to, y)]) { IsLevel = true };
 }

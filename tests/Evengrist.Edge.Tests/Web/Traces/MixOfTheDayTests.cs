@@ -25,7 +25,7 @@ public sealed class MixOfTheDayTests(DemonstrationSite site)
     public async Task Mix_WithALimitOfTheFlour_CarriesItToTheWheatAndSaysByWhat()
     {
         using var client = site.Client();
-        var page = await Tickets.TextAsync(client, "/mix?flour=WB&flour-least=12.0&asof=2026-01-14T10:40");
+        var page = await Tickets.TextAsync(client, "/mix?flour=WB&flour-least:Protein=12.0&asof=2026-01-14T10:40");
         Assert.Contains("as wheat at least 13.30", page, StringComparison.Ordinal);
         Assert.Contains("not fitted on this mill: from memory", page, StringComparison.Ordinal);
         Assert.Contains("protein of the flour, expected", page, StringComparison.Ordinal);
