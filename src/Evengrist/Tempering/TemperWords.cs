@@ -23,7 +23,7 @@ public static class TemperWords
     public static string Words(this TemperSeason season) => season switch
     {
         TemperSeason.Dry => "dry air",
-        TemperSeason.Mild => "between",
+        TemperSeason.Mild => "middling air",
         TemperSeason.Damp => "damp air",
         _ => "not said",
     };

@@ -14,14 +14,15 @@ namespace Evengrist.Web.Sights.Tempering;
 /// <param name="Hardness">How hard most of its wheat is; none where its class is not known.</param>
 /// <param name="Advice">The aim; null where the hardness is not known.</param>
 /// <param name="Rest">The rest wanted; null where the hardness is not known.</param>
+/// <param name="Temperature">The temperature read in it within a day, where none was typed; null otherwise.</param>
 /// <param name="Window">When its wheat is ready; null where nothing lies there or no rest is known.</param>
 /// <param name="EvaporationPercent">Evaporation to first break allowed for, per cent.</param>
 /// <param name="At">The moment.</param>
 public sealed record TemperBinSight(
-    Place Place, TemperQueue Queue, TemperContent All, TemperContent Newest, TemperContent Next, double NextTonnes, Hardness Hardness, AimAdvice? Advice, RestCorrection? Rest, RestWindow? Window,
+    Place Place, TemperQueue Queue, TemperContent All, TemperContent Newest, TemperContent Next, double NextTonnes, Hardness Hardness, AimAdvice? Advice, RestCorrection? Rest, Reading? Temperature, RestWindow? Window,
     double EvaporationPercent, Instant At)
 {
-    /// <summary>Whether anything lies there.</summary>
+    /// <summary>Whether nothing lies there.</summary>
     public bool IsEmpty => Queue.FirstIn is null;
 
     /// <summary>How long the least rested of what leaves next has lain; null where nothing lies there.</summary>

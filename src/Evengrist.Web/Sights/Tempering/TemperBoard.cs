@@ -48,12 +48,17 @@ public sealed record TemperBoard(IReadOnlyList<TemperBinSight> Bins, TypedFields
         var all = Of(layers);
         var hardness = all.Classes.GroupBy(c => aims.OfClass(c.Class)).Where(g => g.Key != Hardness.None).MaxBy(g => g.Sum(c => c.Share))?.Key ?? Hardness.None;
         var aim = aims.Of(hardness);
-        var rest = aim is null ? null : RestCorrection.Of(aim.Hours, DiffusionLaw.ReferenceCelsius, celsius ?? DiffusionLaw.ReferenceCelsius);
+        var read = celsius is null ? TemperatureOf(book, bin, at) : null;
+        var rest = aim is null ? null : RestCorrection.Of(aim.Hours, DiffusionLaw.ReferenceCelsius, celsius ?? (double?)read?.Value ?? DiffusionLaw.ReferenceCelsius);
         return new TemperBinSight(
             bin, queue, all, Of(layers.Count > 0 ? [layers[^1]] : []), Of(snapshot.NextOut(bin.Id, Mass.FromTonnes((decimal)next))), Math.Min(next, (double)queue.Stock.Tonnes), hardness,
-            aim is null ? null : AimAdvice.Of(aim, season, null), rest,
+            aim is null ? null : AimAdvice.Of(aim, season, null), rest, read,
             rest is not null && queue is { FirstIn: { } first, LastIn: { } last } ? new RestWindow(first, last, Duration.FromHours(rest.LongerHours)) : null, evaporation, at);
     }
+
+    // The newest within a day that a rest can be carried to.
+    private static Reading? TemperatureOf(Book book, Place bin, Instant at) => book.ReadingsOn(bin.Id).LastOrDefault(r =>
+        r.What == Property.Temperature && r.At <= at && r.At > at - Duration.FromDays(1) && (double)r.Value is >= RestCorrection.LeastCelsius and <= RestCorrection.MostCelsius);
 
     private static double? Within(TypedFields fields, string key, string words, double least, double most)
     {

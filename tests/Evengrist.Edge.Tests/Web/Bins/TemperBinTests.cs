@@ -1,5 +1,7 @@
 using System.Net;
 using Evengrist.Edge.Tests.Web.Trucks;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Records.Tempering;
 using Evengrist.Tempering;
@@ -25,12 +27,24 @@ public sealed class TemperBinTests(WebSite site)
     }
 
     [Fact]
-    public void Board_OfAMillWithoutTemperBins_IsEmpty()
+    public void Board_OfAnEmptyMillThenOfABinWithATemperatureRead_TakesItWhereNoneIsTyped()
     {
         var folder = Directory.CreateTempSubdirectory("evengrist-temper-");
+        var at = Instant.FromUtc(2026, 1, 14, 12, 0);
         using (var mill = Mill.Open(MillOptions.InFile(Path.Combine(folder.FullName, "mill.db")), SystemClock.Instance))
         {
-            Assert.Empty(TemperBoard.Of(mill, Instant.FromUtc(2026, 1, 14, 12, 0), TemperAims.Start, _ => null).Bins);
+            TemperBinSight Look(Instant moment, string? celsius) => Assert.Single(TemperBoard.Of(mill, moment, TemperAims.Start, key => key == "celsius" ? celsius : null).Bins);
+            Assert.Empty(TemperBoard.Of(mill, at, TemperAims.Start, _ => null).Bins);
+            mill.Record(
+            [
+                new OpenPlace("1", "OPEN", PlaceKind.Opening, "", "SW"), new OpenPlace("2", "T", PlaceKind.TemperBin), new Move("3", "OPEN", "T", Mass.FromTonnes(40m), at - Duration.FromHours(2)),
+                new Measure("4", "T", at - Duration.FromHours(1), Property.Temperature, 15m, "°C", default, "probe"),
+            ], "Ada Miller", "test");
+            Assert.Equal(Hardness.Soft, Look(at, null).Hardness);
+            Assert.Equal((15.0, 20.0), (Look(at, null).Rest!.Celsius, Look(at, "20").Rest!.Celsius));
+            Assert.Null(Look(at, null).Next.MoisturePercent); // Nothing was read of what was found.
+            Assert.Equal(25, Look(at + Duration.FromDays(2), null).Rest!.Celsius);
+            Assert.Null(Look(at - Duration.FromHours(3), null).Window);
         }
 
         folder.Delete(recursive: true);

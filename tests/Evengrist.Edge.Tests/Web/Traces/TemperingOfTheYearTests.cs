@@ -88,6 +88,20 @@ public sealed class TemperingOfTheYearTests(DemonstrationSite site)
         Assert.Contains("Moisture before water", page, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Api_Bins_SaysTheSameAsTheBoard()
+    {
+        using var client = site.Client();
+        var bins = JsonDocument.Parse(await client.GetStringAsync(new Uri($"/api/tempering/bins?celsius=15&{Moment}", UriKind.Relative))).RootElement.EnumerateArray().ToArray();
+        Assert.Equal(["TA", "TB"], bins.Select(b => b.GetProperty("bin").GetString()));
+        Assert.Equal((390m, "hard"), (bins[0].GetProperty("tonnes").GetDecimal(), bins[0].GetProperty("hardness").GetString()));
+        Assert.Equal((37.0, 32.4), (Math.Round(bins[0].GetProperty("restHoursSoaking").GetDouble(), 1), Math.Round(bins[0].GetProperty("restHoursDrying").GetDouble(), 1))); // docs/model/tempering.md.
+        Assert.InRange(bins[0].GetProperty("nextPercent").GetDouble(), 15.5, 16.5); // The demonstration tempers Unit A to 16.0 %.
+        using var bad = await client.GetAsync(new Uri($"/api/tempering/bins?celsius=90&{Moment}", UriKind.Relative));
+        Assert.Equal(HttpStatusCode.BadRequest, bad.StatusCode);
+        Assert.Contains("it lies from 0 to 50", await bad.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("""{ "tonnesPerHour": 17.5, "moisturePercent": 11.2, "aimPercent": 16 }""", HttpStatusCode.OK, "\"litresPerHour\":")]
     [InlineData("""{ "tonnesPerHour": 17.5, "moisturePercent": 17, "aimPercent": 16 }""", HttpStatusCode.UnprocessableEntity, "would have to be dried")]
