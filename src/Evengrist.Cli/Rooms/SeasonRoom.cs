@@ -59,7 +59,7 @@ internal static class SeasonRoom
     private static void SayPlan(SeasonAnswer answer, Voice voice)
     {
         voice.Say(string.Create(CultureInfo.InvariantCulture, $"{(answer.IsMillable ? "A plan that can be milled" : "The linear plan: gates, least shares and campaigns are not kept")}. {(answer.IsOnSpec ? "On-spec throughout." : "NOT on-spec throughout: see what is missed, relieved or unmet.")}"));
-        voice.Say(string.Create(CultureInfo.InvariantCulture, $"Costs {answer.Total:#,##0.00}; no plan can cost less than {answer.Bound:#,##0.00}; gap {answer.GapPercent:0.000} %; stopped: {answer.Exit}; {answer.Seconds:0.0} s. Reckoned."));
+        voice.Say(string.Create(CultureInfo.InvariantCulture, $"Costs {answer.Total:#,##0.00}; no plan{(answer.LayerDifference > 0 ? " that draws the layers alike" : "")} can cost less than {answer.Bound:#,##0.00}; gap {answer.GapPercent:0.000} %; stopped: {answer.Exit}; {answer.Seconds:0.0} s. Reckoned."));
         var covers = new TextTable("flour", "starves", "weeks", "limit", "missed, t mix", "unmet, t");
         foreach (var cover in answer.Covers)
         {

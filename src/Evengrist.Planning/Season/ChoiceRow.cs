@@ -10,18 +10,19 @@ internal static class ChoiceRow
     public static (string Words, (IReadOnlyList<(int Column, double By)> Least, IReadOnlyList<(int Column, double By)> Most) Terms) Of(SeasonModel model, SeasonChoice choice)
     {
         var flours = model.Spec.Flours;
+        string From(int period) => FormattableString.Invariant($"from {model.Spec.Periods[period].Start:uuuu-MM-dd}");
         switch (choice)
         {
             case UseChoice use:
                 var column = model.Use[Wheat(model, use.Wheat), Flour(model, use.Flour), use.Period];
-                return ($"{Between(choice, "t")} of {use.Wheat} into {use.Flour} in period {use.Period}", Same([(column, 1)]));
+                return ($"{Between(choice, "t")} of {use.Wheat} into {use.Flour}, {From(use.Period)}", Same([(column, 1)]));
             case BuyChoice buy:
                 var o = model.Spec.Offers.ToList().FindIndex(x => x.Code == buy.Offer);
-                return ($"{Between(choice, "t")} of {buy.Offer} bought in period {buy.Period}", Same([.. model.Spec.Offers[o].Tiers.Select((_, tier) => (model.Buy[o][tier, buy.Period], 1.0))]));
+                return ($"{Between(choice, "t")} of {buy.Offer} bought, {From(buy.Period)}", Same([.. model.Spec.Offers[o].Tiers.Select((_, tier) => (model.Buy[o][tier, buy.Period], 1.0))]));
             case ShareChoice share:
                 var (k, f) = (Wheat(model, share.Wheat), Flour(model, share.Flour));
                 (int, double)[] Share(double of) => [.. Enumerable.Range(0, model.Wheats.Length).Select(i => (model.Use[i, f, share.Period], (i == k ? 1.0 : 0) - of))];
-                return ($"a share of {Between(choice, "")} of {share.Wheat} in {flours[f].Code} in period {share.Period}", (Share(choice.Least), Share(choice.Most)));
+                return ($"a share of {Between(choice, "")} of {share.Wheat} in {flours[f].Code}, {From(share.Period)}", (Share(choice.Least), Share(choice.Most)));
             default:
                 throw new ArgumentException($"No such choice: {choice.GetType().Name}.", nameof(choice));
         }

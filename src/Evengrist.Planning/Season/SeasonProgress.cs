@@ -3,7 +3,7 @@ namespace Evengrist.Planning.Season;
 /// <summary>How far planning has come.</summary>
 /// <param name="Doing">What is being done, in words.</param>
 /// <param name="Cost">What the best plan so far costs; not a number without one.</param>
-/// <param name="Bound">No plan can cost less.</param>
+/// <param name="Bound">No plan can cost less; where wheats have layers, none that draws them alike.</param>
 /// <param name="Took">Time so far.</param>
 public sealed record SeasonProgress(string Doing, double Cost, double Bound, TimeSpan Took)
 {

@@ -8,7 +8,7 @@ namespace Evengrist.Plant.Answers;
 /// <param name="IsMillable">Whether it keeps most gates, least shares and campaigns.</param>
 /// <param name="Costs">What it costs by kind, money.</param>
 /// <param name="Total">What it costs.</param>
-/// <param name="Bound">No plan can cost less.</param>
+/// <param name="Bound">No plan can cost less; where wheats have layers, none that draws them alike.</param>
 /// <param name="GapPercent">(cost − bound)/cost, per cent.</param>
 /// <param name="Seconds">Time it took.</param>
 /// <param name="LayerDifference">What the layers of bins leave open, units of a property.</param>

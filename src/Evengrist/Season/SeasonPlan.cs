@@ -27,7 +27,7 @@ public sealed record SeasonPlan(SeasonSpec Spec, string Version)
     /// <summary>What it costs.</summary>
     public required SeasonCosts Costs { get; init; }
 
-    /// <summary>No plan can cost less than this, money.</summary>
+    /// <summary>No plan can cost less than this, money; where wheats have layers, none that draws them alike.</summary>
     public required double Bound { get; init; }
 
     /// <summary>Why planning stopped.</summary>

@@ -59,7 +59,7 @@ public sealed class SeasonExitTests
     {
         SeasonChoice[] choices = [new UseChoice("S", "WB", 0, 60, 200), new UseChoice("W", "WB", 0, 50, 200), new UseChoice("W", "WB", 1, 10, 200)];
         var clash = Assert.IsType<SeasonInfeasible>(SeasonPlanner.Linear(Good with { Choices = choices }));
-        Assert.Equal(["50 to 200 t of W into WB in period 0", "60 to 200 t of S into WB in period 0"], clash.Clash.Order(StringComparer.Ordinal));
+        Assert.Equal(["50 to 200 t of W into WB, from 2025-09-15", "60 to 200 t of S into WB, from 2025-09-15"], clash.Clash.Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -52,6 +52,43 @@ public sealed class SeasonOfTheYearTests(DemonstrationSite site)
     }
 
     [Fact]
+    public async Task Paper_SomethingDecided_IsPlannedAround()
+    {
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/season/paper?kind0=buy&wheat0=E1%20strong&from0=2026-02-20&until0=2026-03-10&most0=0&kind1=share&wheat1=B05&flour1=WB&least1=10&most1=20");
+        Assert.Contains("decided: E1 strong bought: at most 0 t/week, 2026-02-20 to 2026-03-10", page, StringComparison.Ordinal);
+        Assert.Contains("decided: B05 of the mix of WB: 10 to 20 %, 2026-01-14 to 2026-01-14", page, StringComparison.Ordinal);
+        Assert.Contains("Costs count from", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Paper_DecidedWhatCannotBe_NamesTheClashAndWhatWouldHaveToYield()
+    {
+        // The dearest tier of the offer ends at 700 t a week: 100 t a day.
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/season/paper?kind0=buy&wheat0=E1%20strong&from0=2026-01-20&least0=9000");
+        Assert.Contains("at least 1285.714 t of E1 strong bought, from 2026-01-20: short by", page, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("kind0=share&wheat0=B05&flour0=WB&least0=120", "at most 100 %")]
+    [InlineData("kind0=buy&wheat0=B05&least0=10", "is not on offer")]
+    [InlineData("kind0=use&wheat0=B05&flour0=WB&from0=2026-01-10&least0=10", "give days from 2026-01-14")]
+    [InlineData("kind0=use&wheat0=B05&flour0=WB&from0=2026-01-18&least0=10", "stands still")]
+    [InlineData("kind0=use&wheat0=B05&flour0=XX&least0=10", "Into which flour?")]
+    [InlineData("kind0=use&wheat0=B05&flour0=WB", "At least or at most how much?")]
+    [InlineData("kind0=use&wheat0=B05&flour0=WB&least0=many", "a number such as 12.5 is needed")]
+    [InlineData("kind0=use&wheat0=B05&flour0=WB&from0=soon&least0=1", "a day such as 2026-01-14 is needed")]
+    [InlineData("kind0=eat&wheat0=B05&flour0=WB&least0=1", "nothing that can be decided here")]
+    public async Task Paper_DecidedWrongly_SaysWhatToDo(string query, string says)
+    {
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/season/paper?" + query);
+        Assert.Contains("Not planned.", page, StringComparison.Ordinal);
+        Assert.Contains(says, page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Buying_OfTheDemonstration_NamesDaysAndPrices()
     {
         using var client = site.Client();
