@@ -7,11 +7,12 @@ namespace Evengrist.Web.Api;
 /// <summary>What lies in a temper bin, how it has rested, and what to expect at first break. Advice: it opens no valve.</summary>
 /// <param name="Bin">Its code.</param>
 /// <param name="Tonnes">What lies there with its water, t.</param>
-/// <param name="Hardness">How hard most of its wheat is, in words.</param>
+/// <param name="NextHardness">How hard most of the wheat that leaves next is, in words.</param>
+/// <param name="NewestHardness">How hard most of the wheat that ran in last is.</param>
 /// <param name="FirstIn">When the oldest by first in first out went in; null where nothing lies there.</param>
 /// <param name="LastIn">When the newest went in.</param>
 /// <param name="MixedUntil">When the newest of what is mixed at the outlet went in; null without a stirred stage.</param>
-/// <param name="RestHours">Rest wanted by the longer law, h; null where no hardness is kept for its class.</param>
+/// <param name="RestHours">Rest wanted of what leaves next, by the longer law, h; null where no hardness is kept for its class.</param>
 /// <param name="RestHoursSoaking">By the soaking law, h.</param>
 /// <param name="RestHoursDrying">By the drying law, h.</param>
 /// <param name="FirstReady">When the first wheat is ready.</param>
@@ -21,19 +22,20 @@ namespace Evengrist.Web.Api;
 /// <param name="TonnesPerHourOut">What runs out, t/h.</param>
 /// <param name="WaterLitresPerHour">Water let in now, by the ledger, L/h at 1 kg to the litre.</param>
 /// <param name="WaterAskedLitresPerHour">Water the balance asks of it; null where it cannot be said.</param>
-/// <param name="AimPercent">Aim at first break, per cent wet basis; null where no hardness is kept for its class.</param>
+/// <param name="NewestAimPercent">Aim at first break of what ran in last, per cent wet basis; null where no hardness is kept for its class.</param>
+/// <param name="NextAimPercent">The same of what leaves next.</param>
 /// <param name="NextPercent">Moisture to expect at first break of what leaves next, per cent wet basis; null where no moisture was read.</param>
 /// <param name="NextPlusMinus">Its ±, k = 2, points.</param>
 public sealed record TemperBinAnswer(
-    string Bin, decimal Tonnes, string Hardness, Instant? FirstIn, Instant? LastIn, Instant? MixedUntil, double? RestHours, double? RestHoursSoaking, double? RestHoursDrying, Instant? FirstReady, Instant? LastReady,
-    double? ShortOfRestHours, double TonnesPerHourIn, double TonnesPerHourOut, double WaterLitresPerHour, double? WaterAskedLitresPerHour, double? AimPercent, double? NextPercent, double? NextPlusMinus)
+    string Bin, decimal Tonnes, string NextHardness, string NewestHardness, Instant? FirstIn, Instant? LastIn, Instant? MixedUntil, double? RestHours, double? RestHoursSoaking, double? RestHoursDrying, Instant? FirstReady, Instant? LastReady,
+    double? ShortOfRestHours, double TonnesPerHourIn, double TonnesPerHourOut, double WaterLitresPerHour, double? WaterAskedLitresPerHour, double? NewestAimPercent, double? NextAimPercent, double? NextPercent, double? NextPlusMinus)
 {
     internal static TemperBinAnswer Of(TemperBinSight bin)
     {
-        var next = bin.Next.AtFirstBreak(bin.EvaporationPercent);
+        var next = bin.Next.AtFirstBreak;
         return new TemperBinAnswer(
-            bin.Place.Code, bin.Queue.Stock.Tonnes, bin.Hardness.Words(), bin.Queue.FirstIn, bin.Queue.LastIn, bin.Queue.MixedUntil, bin.Rest?.LongerHours, bin.Rest?.SoakingHours, bin.Rest?.DryingHours,
-            bin.Window?.FirstReady, bin.Window?.LastReady, bin.Short?.TotalHours, bin.Queue.TonnesPerHourIn, bin.Queue.TonnesPerHourOut, bin.SeenLitresPerHour, bin.AskedLitresPerHour, bin.Advice?.Percent,
+            bin.Place.Code, bin.Queue.Stock.Tonnes, bin.Next.Hardness.Words(), bin.Newest.Hardness.Words(), bin.Queue.FirstIn, bin.Queue.LastIn, bin.Queue.MixedUntil, bin.Next.Rest?.LongerHours, bin.Next.Rest?.SoakingHours, bin.Next.Rest?.DryingHours,
+            bin.Window?.FirstReady, bin.Window?.LastReady, bin.Short?.TotalHours, bin.Queue.TonnesPerHourIn, bin.Queue.TonnesPerHourOut, bin.SeenLitresPerHour, bin.AskedLitresPerHour, bin.Newest.Advice?.Percent, bin.Next.Advice?.Percent,
             next?.Percent, 2 * next?.StandardUncertainty);
     }
 }

@@ -5,17 +5,24 @@ namespace Evengrist.Tempering;
 /// <summary>When wheat that ran into a temper bin over a time has rested.</summary>
 /// <param name="FirstIn">When the first of it went in.</param>
 /// <param name="LastIn">When the last of it went in; not before the first.</param>
-/// <param name="Rest">How long it is to rest; at least 0.</param>
-public sealed record RestWindow(Instant FirstIn, Instant LastIn, Duration Rest)
+/// <param name="FirstRest">How long the first of it is to rest; at least 0.</param>
+/// <param name="LastRest">How long the last of it is to rest; another one where the bin goes over to other wheat.</param>
+public sealed record RestWindow(Instant FirstIn, Instant LastIn, Duration FirstRest, Duration LastRest)
 {
-    /// <summary>When the first wheat is ready: first in + rest.</summary>
-    public Instant FirstReady => FirstIn + Rest;
+    /// <summary>Wheat that rests equally long throughout.</summary>
+    public RestWindow(Instant firstIn, Instant lastIn, Duration rest)
+        : this(firstIn, lastIn, rest, rest)
+    {
+    }
 
-    /// <summary>When all of it is ready: last in + rest.</summary>
-    public Instant LastReady => LastIn + Rest;
+    /// <summary>When the first wheat is ready: first in + rest.</summary>
+    public Instant FirstReady => FirstIn + FirstRest;
+
+    /// <summary>When the last of it is ready: last in + rest.</summary>
+    public Instant LastReady => LastIn + LastRest;
 
     /// <summary>How the wheat stands at a moment.</summary>
-    public RestState At(Instant now) => now >= LastReady ? RestState.Ready : now >= FirstReady ? RestState.PartlyReady : RestState.Resting;
+    public RestState At(Instant now) => now >= FirstReady && now >= LastReady ? RestState.Ready : now >= FirstReady ? RestState.PartlyReady : RestState.Resting;
 }
 
 /// <summary>How far the rest of a temper bin's wheat has come.</summary>

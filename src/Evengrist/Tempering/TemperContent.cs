@@ -8,7 +8,7 @@ namespace Evengrist.Tempering;
 /// <param name="WheatTonnes">All but water, t; reckoned.</param>
 /// <param name="WaterTonnes">Water the ledger has moved into it from a place of water, t; reckoned.</param>
 /// <param name="MoisturePercent">Moisture before water: mean of the loads read, by mass, per cent wet basis; null where none was read.</param>
-/// <param name="MoistureUncertainty">One standard uncertainty of it, points: the mean of the loads' own, their errors taken as shared [ours]; null where no reading carries one.</param>
+/// <param name="MoistureUncertainty">One standard uncertainty of it, points: the mean of the loads' own, their errors taken as shared [ours], and how far the ways of emptying differ; null where no reading carries one and they do not.</param>
 /// <param name="ShareRead">Share of the wheat from loads with a reading, 0 to 1.</param>
 /// <param name="Classes">Wheat classes with their share of the wheat, most first; without what has no class.</param>
 public sealed record TemperContent(
@@ -36,6 +36,23 @@ public sealed record TemperContent(
             wheat / 1e6, water / 1e6, grams > 0 ? read.Sum(r => r.Grams * (double)r.Reading!.Value) / grams : null,
             sure.Length > 0 ? sure.Sum(r => r.Grams * (double)r.Reading!.StandardUncertainty!.Value) / sure.Sum(r => r.Grams) : null,
             wheat > 0 ? Math.Min(1, grams / wheat) : 0, wheat > 0 ? [.. classes] : []);
+    }
+
+    /// <summary>The same grain as several ways in which the wheat bins may have emptied have it: the mean of their moistures, surer the less they differ.</summary>
+    /// <remarks>u² = the mean u² + (greatest − least)²/12, a uniform spread over the ways [ours]: which layers came out is not seen. Mass, water and classes are those of the first way.</remarks>
+    /// <param name="ways">One for each way; at least one.</param>
+    public static TemperContent Over(IReadOnlyList<TemperContent> ways)
+    {
+        ArgumentNullException.ThrowIfNull(ways);
+        double[] moistures = [.. ways.Select(w => w.MoisturePercent).OfType<double>()];
+        if (moistures.Length < ways.Count || ways.Count < 2)
+        {
+            return ways[0];
+        }
+
+        var (own, apart) = (ways.Select(w => w.MoistureUncertainty).OfType<double>().ToArray(), moistures.Max() - moistures.Min());
+        var usual = own.Length > 0 ? own.Average(u => u * u) : TemperWaterSpec.UsualMoistureUncertainty * TemperWaterSpec.UsualMoistureUncertainty;
+        return ways[0] with { MoisturePercent = moistures.Average(), MoistureUncertainty = Math.Sqrt(usual + (apart * apart / 12)) };
     }
 
     /// <summary>Moisture to expect of it at first break with the water seen; null where no moisture was read or no wheat lies there.</summary>

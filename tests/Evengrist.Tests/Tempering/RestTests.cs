@@ -66,6 +66,11 @@ public sealed class RestTests
         var filled = new RestWindow(Instant.FromUtc(2026, 1, 13, 22, 10), Instant.FromUtc(2026, 1, 14, 4, 10), Duration.FromHours(18));
         Assert.Equal((Instant.FromUtc(2026, 1, 14, 16, 10), Instant.FromUtc(2026, 1, 14, 22, 10)), (filled.FirstReady, filled.LastReady));
         Assert.Equal([RestState.Resting, RestState.PartlyReady, RestState.Ready], new[] { 16, 18, 23 }.Select(h => filled.At(Instant.FromUtc(2026, 1, 14, h, 0))));
+
+        // Over from hard wheat to soft: the last, with 6 h of rest, is ready before the first.
+        var over = new RestWindow(filled.FirstIn, filled.LastIn, Duration.FromHours(18), Duration.FromHours(6));
+        Assert.Equal(RestState.Resting, over.At(Instant.FromUtc(2026, 1, 14, 12, 0)));
+        Assert.Equal(RestState.Ready, over.At(Instant.FromUtc(2026, 1, 14, 17, 0)));
     }
 
     [Fact]

@@ -37,6 +37,18 @@ public sealed class TemperContentTests
         Assert.Null(empty.AtFirstBreak(0));
     }
 
+    [Fact]
+    public void Over_WaysThatDiffer_IsTheirMeanAndLessSure()
+    {
+        // By hand: 11.5 and 12.5 % are 12 %; u² = 0.2² + 1²/12.
+        var (book, at) = Mill();
+        var one = Look(book, at);
+        var both = TemperContent.Over([one, one with { MoisturePercent = 12.5 }]);
+        Assert.Equal((12.0, Math.Round(Math.Sqrt(0.04 + (1.0 / 12)), 9)), (both.MoisturePercent!.Value, Math.Round(both.MoistureUncertainty!.Value, 9)));
+        Assert.Equal(one.MoistureUncertainty!.Value, TemperContent.Over([one, one]).MoistureUncertainty!.Value, 1e-12);
+        Assert.Same(one, TemperContent.Over([one]));
+    }
+
     private static TemperContent Look(Book book, Instant at, Instant? readUpTo = null)
     {
         var reckoning = Reckon(book);

@@ -17,7 +17,7 @@ public sealed record TemperBoard(IReadOnlyList<TemperBinSight> Bins, TypedFields
     private const double NextHours = 1;
     private const double NextTonnesAtRest = 10;
 
-    /// <summary>Looks at every temper bin, wheat bins supposed to empty first in first out.</summary>
+    /// <summary>Looks at every temper bin, under each way in which the wheat bins before it may have emptied.</summary>
     public static TemperBoard Of(Mill mill, Instant at, TemperAims aims, Func<string, string?> typed)
     {
         ArgumentNullException.ThrowIfNull(mill);
@@ -28,32 +28,20 @@ public sealed record TemperBoard(IReadOnlyList<TemperBinSight> Bins, TypedFields
         return new TemperBoard(mill.Ask(view =>
         {
             var bins = view.Book.OfKind(PlaceKind.TemperBin).OrderBy(p => p.Code, StringComparer.OrdinalIgnoreCase).ToArray();
-            if (bins.Length == 0)
-            {
-                return [];
-            }
-
-            var reckoning = view.Reckoning(Outflow.FirstInFirstOut);
-            var (snapshot, makeup) = (reckoning.At(at), new MakeupModel(view.Book, reckoning.Parcels));
-            return bins.Select(p => Look(view.Book, snapshot, makeup, p, at, aims, season, celsius, evaporation ?? 0)).ToArray();
+            var ways = bins.Length == 0 ? [] : OutflowWords.All.Select(o => (view.Reckoning(o).At(at), new MakeupModel(view.Book, view.Reckoning(o).Parcels))).ToArray();
+            return bins.Select(p => Look(view.Book, ways, p, at, (content, degrees) => TemperPart.Of(content, aims, season, celsius ?? degrees, evaporation ?? 0), celsius is null)).ToArray();
         }), fields, aims);
     }
 
-    private static TemperBinSight Look(Book book, Snapshot snapshot, MakeupModel makeup, Place bin, Instant at, TemperAims aims, TemperSeason season, double? celsius, double evaporation)
+    private static TemperBinSight Look(Book book, (Snapshot Lying, MakeupModel Makeup)[] ways, Place bin, Instant at, Func<TemperContent, double, TemperPart> part, bool withReading)
     {
         var queue = TemperQueue.Of(book, bin, at);
-        var layers = snapshot.ContentOf(bin.Id);
         var next = queue.TonnesPerHourOut > 0 ? queue.TonnesPerHourOut * NextHours : NextTonnesAtRest;
-        TemperContent Of(IReadOnlyList<Layer> some) => TemperContent.Of(book, makeup, some, at);
-        var all = Of(layers);
-        var hardness = all.Classes.GroupBy(c => aims.OfClass(c.Class)).Where(g => g.Key != Hardness.None).MaxBy(g => g.Sum(c => c.Share))?.Key ?? Hardness.None;
-        var aim = aims.Of(hardness);
-        var read = celsius is null ? TemperatureOf(book, bin, at) : null;
-        var rest = aim is null ? null : RestCorrection.Of(aim.Hours, DiffusionLaw.ReferenceCelsius, celsius ?? (double?)read?.Value ?? DiffusionLaw.ReferenceCelsius);
+        var read = withReading ? TemperatureOf(book, bin, at) : null;
+        TemperPart Of(Func<Snapshot, IReadOnlyList<Layer>> some) =>
+            part(TemperContent.Over([.. ways.Select(w => TemperContent.Of(book, w.Makeup, some(w.Lying), at))]), (double?)read?.Value ?? DiffusionLaw.ReferenceCelsius);
         return new TemperBinSight(
-            bin, queue, all, Of(layers.Count > 0 ? [layers[^1]] : []), Of(snapshot.NextOut(bin.Id, Mass.FromTonnes((decimal)next))), Math.Min(next, (double)queue.Stock.Tonnes), hardness,
-            aim is null ? null : AimAdvice.Of(aim, season, null), rest, read,
-            rest is not null && queue is { FirstIn: { } first, LastIn: { } last } ? new RestWindow(first, last, Duration.FromHours(rest.LongerHours)) : null, evaporation, at);
+            bin, queue, Of(s => s.ContentOf(bin.Id)), Of(s => [.. s.ContentOf(bin.Id).TakeLast(1)]), Of(s => s.NextOut(bin.Id, Mass.FromTonnes((decimal)next))), Math.Min(next, (double)queue.Stock.Tonnes), read, at);
     }
 
     // The newest within a day that a rest can be carried to.

@@ -9,7 +9,7 @@ public static class TemperFigures
 {
     private const string Balance = "mass balance of water, by definition";
     private static readonly Because OfLedger = new("Walked back from what lies there through the cleaner to trucks and water.", [], "the ledger");
-    private static readonly Because OfLoads = new("Mean of the readings on the loads it came on, by mass; taken as unchanged since. Their errors are taken as shared, so that many loads make it no surer (ours).", [], "the readings on the trucks");
+    private static readonly Because OfLoads = new("Mean of the readings on the loads it came on, by mass; taken as unchanged since; the mean over the three ways in which the wheat bins may have emptied. ± from the readings, their errors taken as shared by all loads, and from how far the three ways differ (ours).", [], "the readings on the trucks");
 
     /// <summary>A duration in hours, one decimal.</summary>
     public static string Hours(this Duration duration) => duration.TotalHours.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture) + " h";
@@ -26,10 +26,11 @@ public static class TemperFigures
     }
 
     /// <summary>Moisture to expect at first break; null where it cannot be said.</summary>
-    public static Figure? AtFirstBreak(TemperContent content, double evaporationPercent)
+    public static Figure? AtFirstBreak(TemperPart part)
     {
-        ArgumentNullException.ThrowIfNull(content);
-        return content.AtFirstBreak(evaporationPercent) is not { } forecast ? null : Forecast(forecast, evaporationPercent,
+        ArgumentNullException.ThrowIfNull(part);
+        var content = part.Content;
+        return part.AtFirstBreak is not { } forecast ? null : Forecast(forecast, part.EvaporationPercent,
             [Before(content)!, Figure.Reckoned("Wheat", (decimal)content.WheatTonnes, "t", 1, OfLedger), Figure.Reckoned("Water", (decimal)content.WaterTonnes, "t", 2, OfLedger)]);
     }
 
@@ -51,9 +52,9 @@ public static class TemperFigures
     }
 
     /// <summary>Water the balance asks, in litres or litres an hour.</summary>
-    public static Figure Asked(double litres, string unit, TemperContent content, AimAdvice aim, double evaporationPercent) => Figure.Reckoned("Water by balance", (decimal)litres, unit, 0, new Because(
+    public static Figure Asked(double litres, string unit, TemperPart part) => Figure.Reckoned("Water by balance", (decimal)litres, unit, 0, new Because(
         "W = Q (M₂ − M₁)/(100 − M₂), M₂ raised so that the evaporation brings it down to the aim. Litres at 1 kg to the litre.",
-        [Before(content)!, Figure.Reckoned("Aim at first break", (decimal)aim.Percent, "% wet basis", 2, new Because(string.Join(" ", aim.Reasons), [], aim.Aim.Source)), Figure.Seen("Evaporation allowed for", (decimal)evaporationPercent, "%")], "a laboratory mill's manual, conditioning the wheat, 02/2017, p. 33 (read)"));
+        [Before(part.Content)!, Figure.Reckoned("Aim at first break", (decimal)part.Advice!.Percent, "% wet basis", 2, new Because(string.Join(" ", part.Advice.Reasons), [], part.Advice.Aim.Source)), Figure.Seen("Evaporation allowed for", (decimal)part.EvaporationPercent, "%")], "a laboratory mill's manual, conditioning the wheat, 02/2017, p. 33 (read)"));
 
     /// <summary>The rest wanted, by the longer law, with both.</summary>
     public static Figure Rest(RestCorrection rest, string from)
