@@ -10,7 +10,8 @@ namespace Evengrist.Records.Mix;
 /// <param name="What">The property.</param>
 /// <param name="Versions">All versions kept, the first first; empty where none is.</param>
 /// <param name="Fit">The newest fit; null where the property is not fitted.</param>
-public sealed record RelationRecords(FlourTerms Flour, Property What, IReadOnlyList<KeptRelation> Versions, RelationFit? Fit)
+/// <param name="Silent">Sheets of the flour that tell nothing, with why.</param>
+public sealed record RelationRecords(FlourTerms Flour, Property What, IReadOnlyList<KeptRelation> Versions, RelationFit? Fit, IReadOnlyList<SilentSheet> Silent)
 {
     /// <summary>The version that holds; null where none is kept.</summary>
     public KeptRelation? Kept => Versions.Count > 0 ? Versions[^1] : null;
@@ -23,13 +24,15 @@ public sealed record RelationRecords(FlourTerms Flour, Property What, IReadOnlyL
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(terms);
-        var runs = RelationRuns.Of(mill, at).ToLookup(p => (p.Flour.ToUpperInvariant(), p.What));
+        var told = RelationRuns.Of(mill, at);
+        var runs = told.Points.ToLookup(p => (p.Flour.ToUpperInvariant(), p.What));
+        var silent = told.Silent.ToLookup(s => s.Flour, StringComparer.OrdinalIgnoreCase);
         var kept = MillRelations.All(mill).ToLookup(k => (k.Relation.Flour.ToUpperInvariant(), k.Relation.Relation.What));
         return
         [
             .. terms.Flours.SelectMany(f => MillRelation.Properties.Select(p => (Flour: f, What: p, Key: (f.Code.ToUpperInvariant(), p))))
                 .Where(r => r.What is Property.Protein or Property.Ash || runs.Contains(r.Key) || kept.Contains(r.Key))
-                .Select(r => new RelationRecords(r.Flour, r.What, [.. kept[r.Key]], MillRelation.CanBeFitted(r.What) ? RelationFitting.Of(r.Flour.Code, r.What, [.. runs[r.Key].OrderBy(p => p.At)]) : null)),
+                .Select(r => new RelationRecords(r.Flour, r.What, [.. kept[r.Key]], MillRelation.CanBeFitted(r.What) ? RelationFitting.Of(r.Flour.Code, r.What, [.. runs[r.Key].OrderBy(p => p.At)]) : null, [.. silent[r.Flour.Code]])),
         ];
     }
 }

@@ -71,7 +71,7 @@ public sealed record SeasonStocks(
     }
 
     // Layers by the truck are too many for a plan: equal parts of them, in the order in which they leave.
-    private static IEnumerable<Layer[]> Parts(Layer[] layers)
+    internal static IEnumerable<Layer[]> Parts(Layer[] layers)
     {
         var (size, part, filled) = (layers.Sum(l => (double)l.Grams) / LayersAtMost, new List<Layer>(), 0.0);
         foreach (var layer in layers)

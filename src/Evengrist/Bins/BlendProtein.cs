@@ -36,7 +36,7 @@ public sealed record BlendProtein(
             read.Length, Math.Min(1, read.Sum(r => r.Grams) / makeup.Grams));
     }
 
-    private static double? Uncertainty((double Weight, double? Own)[] loads)
+    internal static double? Uncertainty((double Weight, double? Own)[] loads)
     {
         var known = loads.Where(l => l.Own is not null).Select(l => l.Own!.Value * l.Own.Value).ToArray();
         if (known.Length == 0)

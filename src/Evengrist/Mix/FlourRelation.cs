@@ -33,7 +33,7 @@ public sealed record FlourRelation(Property What, Basis WheatBasis, Basis FlourB
 
     /// <summary>Said where a wheat lies outside what the relation was seen to hold for; null where it does not.</summary>
     public string? Beyond(double wheat) => wheat < LeastWheat || wheat > MostWheat
-        ? string.Create(CultureInfo.InvariantCulture, $"The wheat's {What.Words()} of {wheat:0.##}{On(WheatBasis)} lies outside {LeastWheat:0.##} to {MostWheat:0.##}, for which the relation of the flour was seen to hold: the flour's is extrapolated.")
+        ? string.Create(CultureInfo.InvariantCulture, $"The wheat's {What.Words()} of {wheat:0.##} {Readings.UnitsOf(What)[0]}{On(WheatBasis)} lies outside {LeastWheat:0.##} to {MostWheat:0.##}, for which the relation of the flour was seen to hold: the flour's is extrapolated.")
         : null;
 
     private string Range => LeastWheat is null && MostWheat is null ? "" : string.Create(CultureInfo.InvariantCulture, $"; for wheat of {LeastWheat:0.##} to {MostWheat:0.##}");

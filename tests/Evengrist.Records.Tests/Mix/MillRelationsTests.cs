@@ -25,7 +25,7 @@ public sealed class MillRelationsTests
     {
         using var site = new TestSite(store);
         using var mill = Filled(site);
-        var runs = RelationRuns.Of(mill, MilledRuns.Hour(100));
+        var runs = RelationRuns.Of(mill, MilledRuns.Hour(100)).Points;
         Assert.Equal(MilledRuns.Runs, runs.Count);
         foreach (var (n, run) in runs.OrderBy(r => r.At).Index())
         {
@@ -38,9 +38,30 @@ public sealed class MillRelationsTests
         }
 
         // Run 3 was last on the rolls at hour 39: a minute before that it is not over.
-        Assert.Equal(4, RelationRuns.Of(mill, MilledRuns.Hour(39)).Count);
-        Assert.Equal(3, RelationRuns.Of(mill, MilledRuns.Hour(38.9)).Count);
-        Assert.Empty(RelationRuns.Of(mill, MilledRuns.Hour(0)));
+        Assert.Equal(4, RelationRuns.Of(mill, MilledRuns.Hour(39)).Points.Count);
+        Assert.Equal(3, RelationRuns.Of(mill, MilledRuns.Hour(38.9)).Points.Count);
+        Assert.Empty(RelationRuns.Of(mill, MilledRuns.Hour(0)).Points);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Runs_ThatTellNothing_SayWhy(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        void Says(string words, double hour = 100) => Assert.Contains(RelationRuns.Of(mill, MilledRuns.Hour(hour)).Silent, s => s.Reason.Contains(words, StringComparison.Ordinal));
+        Assert.Empty(RelationRuns.Of(mill, MilledRuns.Hour(100)).Silent);
+        Says("is not through the rolls yet", 38.9);
+
+        // Run 6 was drawn and its flour not read; run 7 names one of its two bins; hour 64 on nothing is drawn.
+        Assert.Empty(MixSheets.Keep(mill, MilledRuns.Sheet(6), null, "x").Faults);
+        Says("its flour was not read on U");
+        Assert.Empty(MixSheets.Keep(mill, MilledRuns.Sheet(7) with { Gates = [.. MilledRuns.Sheet(6).Gates.Take(1).Select(g => g with { SharePercent = 100 })] }, null, "x").Faults);
+        Says("a bin that is not on it gave wheat");
+        Assert.Empty(MixSheets.Keep(mill, MilledRuns.Sheet(6) with { From = MilledRuns.Hour(64), Until = MilledRuns.Hour(66) }, null, "x").Faults);
+        Says("no wheat was drawn in its time");
+        mill.Record([new OpenPlace("open T2", "T2", PlaceKind.TemperBin), new Connect("CL>T2", "CL", "T2")], "x", "test");
+        Says("the way from MX parts");
+        Assert.Empty(RelationRuns.Of(mill, MilledRuns.Hour(100)).Points);
     }
 
     [Theory, OnSqlite, OnPostgres]

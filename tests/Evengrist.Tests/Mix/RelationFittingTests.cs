@@ -31,7 +31,7 @@ public sealed class RelationFittingTests
         Assert.Equal((-1.3, 1.0, true), (relation.Intercept, relation.Slope, relation.IsFitted));
         Assert.Contains("5 runs of 2026-01-12 to 2026-01-16", relation.Words, StringComparison.Ordinal);
         Assert.Null(relation.Beyond(13));
-        Assert.Contains("14.6 12mb lies outside 12 to 14", relation.Beyond(14.6)!, StringComparison.Ordinal);
+        Assert.Contains("14.6 % 12mb lies outside 12 to 14", relation.Beyond(14.6)!, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -39,7 +39,8 @@ public sealed record MixOfDay(SeasonTerms Terms, int Version, IReadOnlyList<stri
         string[] bins = [.. wheats.Where(w => flour.Classes.Count == 0 || flour.Classes.Contains(w.WheatClass)).Select(w => w.Code)];
         var habit = MixHabit.Of(visit, flour.Code);
         MarketLimit[] market = [.. MarketShelf.Of(visit.Mill, HouseRulesShelf.Of(visit.Mill)).SelectMany(m => m.Limits).Where(l => l.Stage == LimitStage.AsReceived)];
-        var sight = MixSight.Of(MixAsk.Of(terms, flour, bins, MillRelations.Of(visit.Mill, flour.Code), typed), wheats, BinShelf.Of(visit.Mill).Values, worth, terms.Currency, habit, market);
+        var sight = MixSight.Of(MixAsk.Of(terms, flour, bins, MillRelations.Of(visit.Mill, flour.Code), typed), wheats, BinShelf.Of(visit.Mill).Values, worth, terms.Currency, habit, market,
+            visit.Mill.Ask(view => NextSolids.Of(view, visit.AsOf)));
         return new MixOfDay(terms, version, bins, sight with { Remarks = [.. sight.Remarks, .. remarks.Select(visit.InMillTime)] }, known is null && !string.IsNullOrWhiteSpace(flourCode) ? flourCode.Trim() : null);
     }
 

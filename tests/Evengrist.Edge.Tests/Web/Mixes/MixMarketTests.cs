@@ -1,3 +1,4 @@
+using Evengrist.Bins;
 using Evengrist.Bins.BestBin;
 using Evengrist.Intake.Deciding;
 using Evengrist.Intake.Grading;
@@ -18,10 +19,11 @@ public sealed class MixMarketTests
     {
         var flour = new FlourTerms("WB", "White bread", "A", 100, 0.7, 900);
         var terms = new SeasonTerms { End = new LocalDate(2026, 6, 30), Currency = "USD", Units = [new UnitTerms("A", 5, 24)], Flours = [flour] };
-        SeasonWheat Wheat(string code, double protein, double don) => new(code, "HW", 1000, 12, SeasonQuality.Unknown.With(Property.Protein, new SeasonValue(protein, 0.1, Basis.At12)).With(Property.Don, new SeasonValue(don, 0.1, Basis.At12)));
+        SeasonWheat Wheat(string code, double protein) => new(code, "HW", 1000, 12, SeasonQuality.Unknown.With(Property.Protein, new SeasonValue(protein, 0.1, Basis.At12)));
         return MixSight.Of(
-            MixAsk.Of(terms, flour, ["B1", "B2"], [], key => key == "mix-down" && asked ? "on" : null), [Wheat("B1", 12, 0.2), Wheat("B2", 13, 1.4)],
-            new BandValues("USD", new Dictionary<string, IReadOnlyList<ValuePoint>> { ["HW"] = [new(12, 240), new(13, 220)] }), null, "USD", null, [new MarketLimit(Property.Don, LimitStage.AsReceived, 1m, "mg/kg", "EU", SourceMark.Read, blendDown)]);
+            MixAsk.Of(terms, flour, ["B1", "B2"], [], key => key == "mix-down" && asked ? "on" : null), [Wheat("B1", 12), Wheat("B2", 13)],
+            new BandValues("USD", new Dictionary<string, IReadOnlyList<ValuePoint>> { ["HW"] = [new(12, 240), new(13, 220)] }), null, "USD", null, [new MarketLimit(Property.Don, LimitStage.AsReceived, 1m, "mg/kg", "EU", SourceMark.Read, blendDown)],
+            new Dictionary<string, IReadOnlyList<BlendSolids>> { ["B1"] = [new(Property.Don, 0.2 / 0.88, 0.1, 1)], ["B2"] = [new(Property.Don, 1.4 / 0.88, 0.1, 0.4)] });
     }
 
     [Fact]
@@ -29,7 +31,9 @@ public sealed class MixMarketTests
     {
         var solved = Assert.IsType<MixSolved>(Sight(blendDown: false, asked: false).Outcome);
         Assert.Equal("B1", Assert.Single(solved.Gates).Bin.Code);
-        Assert.Contains("mixing down is off", Assert.Single(solved.LeftOut).Reason, StringComparison.Ordinal);
+        Assert.Contains("its own DON is 1.4 mg/kg as it lies", Assert.Single(solved.LeftOut).Reason, StringComparison.Ordinal); // at 12 % moisture a value on 12mb is one as it lies
+        Assert.Contains("mixing down is off", solved.LeftOut[0].Reason, StringComparison.Ordinal);
+        Assert.Contains(Sight(blendDown: false, asked: false).Remarks, r => r.Contains("Not every truck was tested for DON; those that were stand for the rest: B2 40 %", StringComparison.Ordinal));
     }
 
     [Fact]
