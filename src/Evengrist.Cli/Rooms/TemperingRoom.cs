@@ -18,14 +18,14 @@ internal static class TemperingRoom
         var command = new Command("water", "Litres an hour by balance in one or more stages, the moisture to expect at first break, and the rest by both diffusion laws. Posed as a case or by options; opens no valve, needs no records.");
         var posed = new PosedVerb();
         posed.AddTo(command, TemperWaterCase.Help);
-        (Option<double?> Option, string Member)[] numbers =
+        (Option<string?> Option, string Member)[] numbers =
         [
             (Number("--rate", "clean wheat before water, t/h"), "tonnesPerHour"), (Number("--tonnes", "clean wheat before water, t"), "tonnes"), (Number("--moisture", "before water, % wet basis"), "moisturePercent"),
             (Number("--aim", "at first break, % wet basis"), "aimPercent"), (Number("--evaporation", "water lost to first break, % of the tempered mass"), "evaporationPercent"),
             (Number("--water-celsius", "temperature of the water"), "waterCelsius"),
         ];
         (Option<string?> Option, string Member)[] words = [(Word("--hardness", "soft, semiHard, hard or veryHard, where no aim is given"), "hardness"), (Word("--season", "dry, mild or damp, where no aim is given"), "season")];
-        var stages = new Option<double[]>("--stage") { Description = "moisture after an earlier stage, % wet basis; once for each", HelpName = "PERCENT" };
+        var stages = new Option<string[]>("--stage") { Description = "moisture after an earlier stage, % wet basis; once for each", HelpName = "PERCENT" };
         var (rest, wheat) = (Number("--rest", "hours of rest at 25 °C"), Number("--wheat-celsius", "temperature of the wheat, to carry the rest to"));
         foreach (var option in numbers.Select(n => (Option)n.Option).Concat(words.Select(w => w.Option)).Concat([stages, rest, wheat]))
         {
@@ -35,11 +35,11 @@ internal static class TemperingRoom
         command.SetAction(asked =>
         {
             var byOptions = new JsonObject();
-            Add(byOptions, numbers.Select(n => (n.Member, (JsonNode?)asked.GetValue(n.Option))));
+            Add(byOptions, numbers.Select(n => (n.Member, Typed(asked.GetValue(n.Option)))));
             Add(byOptions, words.Select(w => (w.Member, (JsonNode?)asked.GetValue(w.Option))));
-            Add(byOptions, [("earlierStages", asked.GetValue(stages) is { Length: > 0 } each ? new JsonArray([.. each.Select(s => (JsonNode)s)]) : null)]);
+            Add(byOptions, [("earlierStages", asked.GetValue(stages) is { Length: > 0 } each ? new JsonArray([.. each.Select(Typed)]) : null)]);
             var lying = new JsonObject();
-            Add(lying, [("hours", asked.GetValue(rest)), ("wheatCelsius", asked.GetValue(wheat))]);
+            Add(lying, [("hours", Typed(asked.GetValue(rest))), ("wheatCelsius", Typed(asked.GetValue(wheat)))]);
             Add(byOptions, [("rest", lying.Count > 0 ? lying : null)]);
             if (posed.IsPosed(asked) == byOptions.Count > 0)
             {
@@ -102,7 +102,11 @@ internal static class TemperingRoom
         }
     }
 
-    private static Option<double?> Number(string name, string says) => new(name) { Description = says, HelpName = "NUMBER" };
+    private static Option<string?> Number(string name, string says) => new(name) { Description = says, HelpName = "NUMBER" };
+
+    // What is no number is read on as it was typed, so that the fault can show it.
+    private static JsonNode? Typed(string? text) => text is null ? null
+        : decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? JsonValue.Create(number) : JsonValue.Create(text);
 
     private static Option<string?> Word(string name, string says) => new(name) { Description = says, HelpName = "WORD" };
 

@@ -37,12 +37,10 @@ public sealed record DiffusionLaw(string Name, double ReferenceDiffusivity, doub
     /// <summary>Hours in which moisture evens out in a kernel: τ = R²/(π² D), a sphere of 1.5 mm radius.</summary>
     public double EveningHours(double celsius) => KernelRadius * KernelRadius / (Math.PI * Math.PI * Diffusivity(celsius)) / 3600;
 
-    /// <summary>Share of the water a soaked kernel can take that it has taken after a time: (2/√π)(S/V)√(D t), short times only [form from memory].</summary>
+    /// <summary>Share of the water a soaked kernel can take that it has taken after a time: (2/√π)(S/V)√(D t), short times only [form from memory]; S/V = 3/R of the sphere, 20 /cm.</summary>
     /// <param name="celsius">Temperature, °C.</param>
     /// <param name="hours">Time, h; at least 0.</param>
-    /// <param name="surfacePerVolume">Surface over volume of the kernel, 1/cm; above 0.</param>
-    public double ShareTaken(double celsius, double hours, double surfacePerVolume) =>
-        2 / Math.Sqrt(Math.PI) * surfacePerVolume * 100 * Math.Sqrt(Diffusivity(celsius) * hours * 3600);
+    public double ShareTaken(double celsius, double hours) => 2 / Math.Sqrt(Math.PI) * (3 / KernelRadius) * Math.Sqrt(Diffusivity(celsius) * hours * 3600);
 
     /// <summary>Whether a temperature lies outside what the law was read for.</summary>
     public bool IsBeyond(double celsius) => celsius < LeastCelsius || celsius > MostCelsius;

@@ -24,10 +24,15 @@ public sealed record RestCorrection(double Hours, double AtCelsius, double Celsi
     /// <summary>How many times faster the drying law has water move at the wheat's temperature: the laws do not agree on speed, only nearly on what warmth does to it.</summary>
     public double SpeedRatio => DiffusionLaw.Drying.Diffusivity(Celsius) / DiffusionLaw.Soaking.Diffusivity(Celsius);
 
+    /// <summary>What both laws say of a kernel at the wheat's temperature, with where it comes from.</summary>
+    public string OfAKernel => FormattableString.Invariant(
+        $"Moisture evens out in a kernel in about {DiffusionLaw.Soaking.EveningHours(Celsius):0.0} h by the soaking law and {DiffusionLaw.Drying.EveningHours(Celsius):0.0} h by the drying law (a sphere of 1.5 mm radius, ours); soaked, it takes {100 * DiffusionLaw.Soaking.ShareTaken(Celsius, 1):0} % of the water it can in the first hour (short-time form, from memory).");
+
     /// <summary>What must be said with it.</summary>
     public IReadOnlyList<string> Remarks =>
     [
         .. DiffusionLaw.All.Where(l => l.IsBeyond(Celsius) || l.IsBeyond(AtCelsius)).Select(l => $"The {l.Name} law was read for {l.LeastCelsius} to {l.MostCelsius} °C: carried on beyond that."),
+        OfAKernel,
         "Neither law is tuned to this mill: a rest that was found good here, at its temperature, counts for more.",
     ];
 

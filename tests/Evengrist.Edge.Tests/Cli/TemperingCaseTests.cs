@@ -66,6 +66,7 @@ public sealed class TemperingCaseTests
     {
         Assert.Contains("options such as --rate", Shell.Run("tempering", "water").Error, StringComparison.Ordinal);
         Assert.Equal(Exit.BadInput, Shell.Run("tempering", "water", "--in", "x.json", "--rate", "5").Status);
+        Assert.Contains("$.tonnesPerHour: read \"abc\"; expected a number", Shell.Run("tempering", "water", "--rate", "abc", "--moisture", "11", "--aim", "16").Error, StringComparison.Ordinal);
         Assert.Contains("$.moisturePercent", Shell.Run("tempering", "water", "--rate", "5", "--aim", "16").Error, StringComparison.Ordinal);
     }
 

@@ -21,7 +21,7 @@ public sealed class RestTests
     [Theory]
     [InlineData(1, 0.23001)] // Reckoned apart from this code: (2/√π)(S/V)√(D t) with S/V 20 1/cm at 25 °C [derived; form from memory].
     [InlineData(6, 0.56341)]
-    public void Soaking_ShareTaken_IsThatOfTheWorkedCase(double hours, double share) => Assert.Equal(share, DiffusionLaw.Soaking.ShareTaken(25, hours, 20), 1e-4);
+    public void Soaking_ShareTaken_IsThatOfTheWorkedCase(double hours, double share) => Assert.Equal(share, DiffusionLaw.Soaking.ShareTaken(25, hours), 1e-4);
 
     [Theory]
     [InlineData(25, 8.6775e-11)] // A study of drying wheat (scielo.br): D at both ends of its range, activation energy 42.00 kJ/mol.
@@ -38,6 +38,7 @@ public sealed class RestTests
         Assert.Equal(cold.SoakingHours, cold.LongerHours);
         Assert.InRange(RestCorrection.Of(18, 25, 25).SpeedRatio, 29, 31);
         Assert.Contains(cold.Remarks, r => r.Contains("carried on", StringComparison.Ordinal));
+        Assert.Contains("in about 45.1 h by the soaking law and 1.3 h by the drying law", cold.OfAKernel, StringComparison.Ordinal); // 2.25e-6/(π² · 1.404e-12) and 2.25e-6/(π² · 4.82e-11) s.
         Assert.DoesNotContain(RestCorrection.Of(18, 25, 30).Remarks, r => r.Contains("carried on", StringComparison.Ordinal));
     }
 
