@@ -35,6 +35,11 @@ public static partial class JsonFault
             return $"\"{twice.Groups[1].Value}\"{(where.Length > 0 ? $" ({where})" : "")} stands twice. Keep one.";
         }
 
+        if (Null().Match(fault.Message) is { Success: true } none)
+        {
+            return $"\"{JsonNamingPolicy.CamelCase.ConvertName(none.Groups[1].Value)}\"{(where.Length > 0 ? $" ({where})" : "")} is null and has to be something: give its value.";
+        }
+
         return fault.Message.StartsWith("The JSON value could not be converted", StringComparison.Ordinal)
             ? $"{(path.Length > 0 ? path : "What stands there")} ({where}): what was read is not of the kind that belongs there. A number stands without quotes, a word is one of those named."
             : Tail().Replace(fault.Message.ReplaceLineEndings(" "), "");
@@ -48,6 +53,9 @@ public static partial class JsonFault
 
     [GeneratedRegex("Duplicate property '([^']*)'", RegexOptions.CultureInvariant)]
     private static partial Regex Twice();
+
+    [GeneratedRegex("'([^']*)' on type '[^']*' doesn't allow (?:setting )?null values", RegexOptions.CultureInvariant)]
+    private static partial Regex Null();
 
     [GeneratedRegex(" Path: .*$", RegexOptions.CultureInvariant)]
     private static partial Regex Tail();

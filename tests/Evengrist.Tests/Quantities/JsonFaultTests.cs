@@ -8,7 +8,7 @@ public sealed class JsonFaultTests
 {
     private static readonly JsonSerializerOptions Strict = new(JsonSerializerDefaults.Web)
     {
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow, AllowDuplicateProperties = false, RespectRequiredConstructorParameters = true,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow, AllowDuplicateProperties = false, RespectRequiredConstructorParameters = true, RespectNullableAnnotations = true,
     };
 
     [Theory]
@@ -19,6 +19,8 @@ public sealed class JsonFaultTests
     [InlineData("{ \"wall\": 3, \"colour\": 1 }", "\"colour\" (line 1, column 23) is not known there. Is it spelt right?")]
     [InlineData("{ \"wall\": 3, \"wall\": 4 }", "\"wall\"")]
     [InlineData("{ \"wall\": \"three\" }", "wall (line 1, column 18): what was read is not of the kind that belongs there.")]
+    [InlineData("{ \"wall\": 3, \"name\": null }", "\"name\" (line 1, column 26) is null and has to be something")]
+    [InlineData("{ \"wall\": 3, \"kind\": null }", "\"kind\" (line 1, column 28) is null and has to be something")]
     [InlineData("[]", "What stands there (line 1, column 2): what was read is not of the kind that belongs there.")]
     public void Words_TextThatCannotBeRead_SaysWhatAndWhereAndNothingOfTheProgram(string json, string says)
     {
@@ -27,5 +29,8 @@ public sealed class JsonFaultTests
         Assert.DoesNotMatch("System\\.|Evengrist\\.|\\.NET|Path:|LineNumber|\n", words);
     }
 
-    private sealed record Posed(double Wall, string Name = "");
+    private sealed record Posed(double Wall, string Name = "")
+    {
+        public string Kind { get; init; } = "";
+    }
 }

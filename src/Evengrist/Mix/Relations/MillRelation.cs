@@ -34,7 +34,7 @@ public sealed record MillRelation(string Flour, FlourRelation Relation)
         .. string.IsNullOrWhiteSpace(Flour) ? ["Say which flour it is of."] : Array.Empty<string>(),
         .. Properties.Contains(Relation.What) ? Array.Empty<string>() : [$"A relation is kept for {string.Join(", ", Properties.Select(p => p.Words()))}."],
         .. MixSpecCheck.OfRelation(Relation),
-        .. !Relation.What.NeedsBasis() && (Relation.WheatBasis.IsStated || Relation.FlourBasis.IsStated) ? [$"{Relation.What.Words()} has no moisture basis: leave it out."] : Array.Empty<string>(),
+        .. Properties.Contains(Relation.What) && !Relation.What.NeedsBasis() && (Relation.WheatBasis.IsStated || Relation.FlourBasis.IsStated) ? [$"{Relation.What.Words()} has no moisture basis: leave it out."] : Array.Empty<string>(),
         .. string.IsNullOrWhiteSpace(Relation.Source) ? ["Say where it comes from: runs, a book, a person."] : Array.Empty<string>(),
         .. Relation.Source?.Length > LongestText ? [FormattableString.Invariant($"Where it comes from is said in {LongestText} letters or fewer.")] : Array.Empty<string>(),
         .. Relation.LeastWheat > Relation.MostWheat || Relation is { LeastWheat: { } least } && !double.IsFinite(least) || Relation is { MostWheat: { } most } && !double.IsFinite(most) ? ["The wheat it holds for runs from a least to a most."] : Array.Empty<string>(),

@@ -125,7 +125,7 @@ public sealed class RelationsOfTheYearTests(DemonstrationSite site)
         Assert.Equal(HttpStatusCode.Created, kept.StatusCode);
         using var again = await Post(relation.Replace("0.27", "0.26", StringComparison.Ordinal), "by=Osric+Venn");
         Assert.Contains("\"version\":2", await again.Content.ReadAsStringAsync(), StringComparison.Ordinal);
-        foreach (var (json, query, says) in new[] { (relation.Replace("0.27", "0", StringComparison.Ordinal), "by=x", "a slope other than 0"), (relation, "", "Say who you are first"), (relation.Replace("AP", "QQ", StringComparison.Ordinal), "by=x", "no flour QQ"), ("[]", "by=x", "Not kept"), ("", "by=x", "Not kept") })
+        foreach (var (json, query, says) in new[] { (relation.Replace("0.27", "0", StringComparison.Ordinal), "by=x", "a slope other than 0"), (relation, "", "Say who you are first"), (relation.Replace("AP", "QQ", StringComparison.Ordinal), "by=x", "no flour QQ"), ("[]", "by=x", "Not kept"), ("", "by=x", "Not kept"), ("null", "by=x", "read null"), ("""{"flour":null,"relation":null}""", "by=x", "is null and has to be something") })
         {
             using var refused = await Post(json, query);
             Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
