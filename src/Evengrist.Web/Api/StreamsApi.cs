@@ -1,0 +1,15 @@
+using Evengrist.Plant;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>Flour streams over HTTP.</summary>
+public static class StreamsApi
+{
+    /// <summary>Adds the questions about streams.</summary>
+    public static void MapStreamsApi(this IEndpointRouteBuilder app) => app.MapGroup("/api/streams").WithTags("Streams").MapPosed<StreamsCurveAnswer>(
+        "curve", CurveAsync, StreamsCurveCase.Help, "The ash and protein curve of a stream survey, where flour of an ash ends, and what given products come to; opens no valve, needs no records");
+
+    private static Task<IResult> CurveAsync(HttpContext context) => Posed.AnswerAsync(context, StreamsCurveCase.Read, c => Parsing.Got(StreamsCurveAnswer.Of(c)));
+}
