@@ -52,7 +52,7 @@ public sealed class TemperingOfTheYearTests(DemonstrationSite site)
         // docs/model/tempering.md: 17 500 kg/h from 11.2 to 16.0 % → 1000 L/h; in at 22:10, 18 h at 25 °C → 16:10, last 18 h after the end.
         using var client = site.Client();
         var page = await Tickets.TextAsync(client, "/tempering/water?rate=17.5&moisture=11.2&aim=16&rest=18&from=2026-01-13T22:10&until=2026-01-14T04:10");
-        Assert.Contains("together 11.20 16.00 57.14 1,000", page, StringComparison.Ordinal);
+        Assert.Contains("together 1,000 11.20 16.00 57.14", page, StringComparison.Ordinal);
         Assert.Contains("First wheat ready 14 Jan 2026 16:10 Last wheat ready 14 Jan 2026 22:10", page, StringComparison.Ordinal);
         Assert.Contains("from memory", page, StringComparison.Ordinal);
         var print = await Tickets.TextAsync(client, "/tempering/water/print?rate=17.5&moisture=11.2&aim=16");
