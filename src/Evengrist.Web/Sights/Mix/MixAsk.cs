@@ -76,6 +76,14 @@ public sealed record MixAsk(
     /// <summary>How the flour follows from the wheat: every relation that is kept, and any that a limit needs.</summary>
     public IReadOnlyList<FlourRelation> Relations => [.. OfFlour.Where(f => f.IsLimited || f.Kept is not null).Select(f => f.Relation)];
 
+    /// <summary>Whether an end of a limit is another one than the terms have.</summary>
+    public bool IsTyped(LimitEnd end)
+    {
+        ArgumentNullException.ThrowIfNull(end);
+        var terms = end.Limit.On == LimitOn.Wheat ? Flour.Limits.FirstOrDefault(l => l.What == end.Limit.What) : null;
+        return end.Value != (end.IsLeast ? terms?.Least : terms?.Most);
+    }
+
     /// <summary>What a field shows: what was typed, else the value as it is.</summary>
     public string Shown(string key, double? value) => Typed.GetValueOrDefault(key) ?? value?.ToString("0.####", CultureInfo.InvariantCulture) ?? "";
 }

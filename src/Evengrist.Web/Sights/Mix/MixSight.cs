@@ -52,7 +52,7 @@ public sealed record MixSight(MixAsk Ask, MixSpec Spec, MixOutcome Outcome, IRea
         remarks.Add(worth is null ? "There is no plan of the year: the cost of today alone is kept least." : "The cost of the year is kept least: what a tonne is worth to the rest of it, by the linear plan.");
         remarks.Add("± is from the trucks' readings alone: an error that an instrument shares over all of them is not in it.");
         remarks.AddRange(PartlyRead(bins, solids));
-        remarks.AddRange(ask.OfFlour.Where(f => f.Kept is not null && (f.IsLimited || bins.Any(b => b.Values.ContainsKey(f.What)))).Select(f => $"The relation used: {f.Relation.Words}."));
+        remarks.AddRange(ask.OfFlour.Where(f => f.Kept is not null && !f.IsLimited && bins.Any(b => b.Values.ContainsKey(f.What))).Select(f => $"The flour is expected by the relation kept: {f.Relation.Words}."));
         if (ask.MixDown && market.Any(l => !l.BlendDown))
         {
             remarks.Add("Asked as if mixing down were allowed: by the mill's own limits it is off, and no sheet can be written for a bin above one.");

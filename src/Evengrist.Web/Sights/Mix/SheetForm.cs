@@ -78,7 +78,7 @@ public sealed class SheetForm
             StepPercent = old is null ? ask.Step : old.StepPercent,
             Gates = [.. open.Select(b => Gate(b.Bin, b.Share!.Value, rate.Value, day.Sight.Spec, old, ByCalibration ? gates.FitOf(b.Bin) : null))],
             Best = old is not null ? old.Best : solved?.Gates.ToDictionary(g => g.Bin.Code, g => Math.Round(100 * g.Share, 4)) ?? [],
-            Limits = old is not null ? old.Limits : [.. ask.Limits.Select(l => new SheetLimit(l.What, l.On, l.Basis, l.On == LimitOn.Flour ? $"limit of the flour, as typed for this mix; {ask.Relations.First(r => r.What == l.What).Words}" : $"terms of the crop year, version {day.Version}{(ask.Typed.Keys.Any(k => k.EndsWith($":{l.What}", StringComparison.Ordinal)) ? ", as changed for this mix" : "")}") { Least = l.Least, Most = l.Most })],
+            Limits = old is not null ? old.Limits : [.. ask.Limits.Select(l => new SheetLimit(l.What, l.On, l.Basis, l.On == LimitOn.Flour ? $"limit of the flour, as typed for this mix; {ask.Relations.First(r => r.What == l.What).Words}" : $"terms of the crop year, version {day.Version}{(l.Ends.Any(ask.IsTyped) ? ", as changed for this mix" : "")}") { Least = l.Least, Most = l.Most })],
             LeftOut = old is not null ? old.LeftOut : solved?.LeftOut ?? [], Remarks = old is not null ? old.Remarks : [.. day.Sight.Remarks.Concat(solved?.Remarks ?? []).OrderBy(r => r.Contains(" is left out", StringComparison.Ordinal) ? 0 : 1)], // bins left out first: the print has room for a few
         };
         return (old is null ? Costed(sheet, day, solved) : sheet with { Expected = sheet.ExpectedOfGates() }, []);
