@@ -83,6 +83,13 @@ public sealed class SeasonHarvestTests(DemonstrationSite site)
     }
 
     [Fact]
+    public async Task ChangeOver_OfAFlourThatIsNotThere_SaysWhichIsShown()
+    {
+        using var client = site.Client();
+        Assert.Contains("There is no flour ZZ in the terms: choose one above. White bread is shown.", await Tickets.TextAsync(client, "/season/change-over?flour=ZZ"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task ChangeOver_OfTheDemonstration_IsLaidOutAndPrinted()
     {
         using var client = site.Client();
