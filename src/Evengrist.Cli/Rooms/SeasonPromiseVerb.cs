@@ -16,8 +16,8 @@ internal static class SeasonPromiseVerb
         var command = new Command("promise", "Through which week each flour of a posed crop year is on target and how surely: futures of deliveries, quality, demand and readings, milled after the plan. Needs no records.");
         var posed = new PosedVerb();
         posed.AddTo(command, SeasonPromiseCase.Help);
-        var futures = new Option<int?>("--futures") { Description = "how many futures; those of the case where left out", HelpName = "NUMBER" };
-        var seed = new Option<long?>("--seed") { Description = "the seed; that of the case where left out", HelpName = "NUMBER" };
+        var futures = NumberOption.Whole<int>("--futures", "how many futures; those of the case where left out");
+        var seed = NumberOption.Whole<long>("--seed", "the seed; that of the case where left out");
         command.Add(futures);
         command.Add(seed);
         command.SetAction(asked => SeasonRoom.Reply(

@@ -133,6 +133,16 @@ public sealed class SeasonCaseTests
     }
 
     [Theory]
+    [InlineData("--futures", "1e3")]
+    [InlineData("--seed", "many")]
+    public void Promise_WhatIsNoWholeNumber_IsSaidAsItWasTyped(string option, string typed)
+    {
+        var (status, _, error) = Shell.Run("season", "promise", "--in", Repository.Sample("cases", "season-promise.json"), option, typed);
+        Assert.Equal(Exit.BadInput, status);
+        Assert.Contains($"{option}: a whole number is needed; read \"{typed}\".", error, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("\"tonnesShare\": 0.2", "\"tonnesShare\": -0.2", "give a share of 0 or more")]
     [InlineData("\"stated\": 0.85", "\"stated\": 85", "give a probability between 0 and 1")]
     [InlineData("\"district\": \"High Brack\", \"tonnesShare\"", "\"district\": \"Elsewhere\", \"tonnesShare\"", "No delivery comes from it")]
