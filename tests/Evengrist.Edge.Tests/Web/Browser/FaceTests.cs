@@ -6,7 +6,7 @@ namespace Evengrist.Edge.Tests.Web.Browser;
 [Collection(BrowserCollection.Name)]
 public sealed class FaceTests(WebSite site, Chromium chromium)
 {
-    private static readonly string[] Paths = ["/", "/bins", "/bins/B01", "/bins/B02?outflow=core", "/ledger", "/ledger?place=B01", "/ledger/balance?kind=Bin", "/bins/storage", "/bins/storage/constants", "/who", "/import", "/intake/arrive", "/intake/bookings", "/intake/yard", "/intake/yard/wall", "/season", "/season/terms", "/season/paper", "/season/buying", "/season/kept", "/season/promise", "/season/truck", "/season/lot", "/season/bands", "/season/bands/print", "/season/change-over", "/season/change-over/print", "/season/buying/print", "/mix", "/mix/set", "/mix/sheets", "/mix/sheets/print", "/mix/relations", "/tempering", "/tempering/water", "/tempering/aims", "/nowhere"];
+    private static readonly string[] Paths = ["/", "/bins", "/bins/B01", "/bins/B02?outflow=core", "/ledger", "/ledger?place=B01", "/ledger/balance?kind=Bin", "/bins/storage", "/bins/storage/constants", "/who", "/import", "/intake/arrive", "/intake/bookings", "/intake/yard", "/intake/yard/wall", "/season", "/season/terms", "/season/paper", "/season/buying", "/season/kept", "/season/promise", "/season/truck", "/season/lot", "/season/bands", "/season/bands/print", "/season/change-over", "/season/change-over/print", "/season/buying/print", "/streams", "/streams?survey=1M,10,0.4,11,patent%0A2M,5,0.9,13,clear&cut=0.5", "/streams/print?survey=1M,10,0.4,11,patent%0A2M,5,0.9,13,clear", "/mix", "/mix/set", "/mix/sheets", "/mix/sheets/print", "/mix/relations", "/tempering", "/tempering/water", "/tempering/aims", "/nowhere"];
 
     public static TheoryData<string> Pages => [.. Paths];
 
