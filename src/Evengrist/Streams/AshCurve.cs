@@ -36,7 +36,8 @@ public sealed class AshCurve
         foreach (var (stream, _, _) in Points)
         {
             var (with, of) = (yield + stream.Yield, ash + (stream.Yield * stream.AshPercent));
-            if (of > ashPercent * with)
+            // A stream of no more ash than is wanted never has to be divided, whatever the rounding of the sums says.
+            if (stream.AshPercent > ashPercent && of > ashPercent * with)
             {
                 var amount = ((ashPercent * yield) - ash) / (stream.AshPercent - ashPercent);
                 return parts.Count == 0 ? null : new AshCut(ashPercent, stream, amount, StreamSum.Of([.. parts, (stream, amount / stream.Yield)]));

@@ -59,8 +59,14 @@ public sealed class AshCurveTests
     public void Curve_OfAnyTable_RisesAndAddsUp() => Gen.Select(Gen.Double[0.1, 10], Gen.Double[0.2, 3]).Array[1, 12].Sample(streams =>
     {
         var curve = AshCurve.Of(new StreamTable([.. streams.Select((s, i) => new MillStream($"S{i}", s.Item1 * 8 / streams.Length, s.Item2))], Basis.Dry));
-        Assert.Equal(curve.Points.Select(p => p.Together.AshPercent).Order(), curve.Points.Select(p => p.Together.AshPercent));
-        Assert.Equal(streams.Sum(s => s.Item1 * 8 / streams.Length), curve.Straight.Yield, 9);
+        Assert.All(curve.Points.Zip(curve.Points.Skip(1)), p => Assert.True(p.Second.Together.AshPercent >= p.First.Together.AshPercent - 1e-12));
+        foreach (var ash in streams.Select(s => s.Item2).Append(1.0))
+        {
+            Assert.True(curve.At(ash) is not { } cut ? curve.Points[0].Stream.AshPercent > ash
+                : cut.Flour.AshPercent <= ash + 1e-9 && cut.DividedYield >= -1e-9 && cut.DividedYield <= (cut.Divided?.Yield ?? 0) + 1e-9);
+        }
+
+        Assert.Equal(streams.Sum(s => s.Item1 * 8 / streams.Length), curve.Straight.Yield, 1e-9);
         Assert.Null(curve.Straight.ProteinPercent);
     });
 
