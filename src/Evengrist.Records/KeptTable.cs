@@ -35,15 +35,6 @@ public sealed class KeptTable<T>(string kind, string code, T start, TableReading
             throw new ArgumentException(string.Join(" ", faults), nameof(table));
         }
 
-        var shelf = mill.Papers(kind);
-        var newest = shelf.Newest(code);
-        if (newest?.Json == json)
-        {
-            return newest.Version;
-        }
-
-        var version = (newest?.Version ?? 0) + 1;
-        shelf.Keep(code, version, json, by);
-        return version;
+        return mill.Papers(kind).KeepNext(code, json, by);
     }
 }

@@ -26,6 +26,10 @@ public sealed record MillSettings
     /// <summary>The moment as of which the pages open; null for now.</summary>
     public Instant? OpensAt { get; init; }
 
+    /// <summary>The moment looked at where nobody says one: the opening moment of a demonstration, else another.</summary>
+    /// <param name="otherwise">The moment for a mill of its own.</param>
+    public Instant OpeningOr(Instant otherwise) => IsDemonstration && OpensAt is { } opening ? opening : otherwise;
+
     /// <summary>The zone.</summary>
     public DateTimeZone Zone => DateTimeZoneProviders.Tzdb[ZoneId];
 

@@ -30,7 +30,7 @@ internal static class RelationVerbs
         {
             var at = MomentOption.Read(asked, until);
             using var mill = where.Open(asked, clock);
-            RelationAnswer[] rows = [.. Records(mill, at ?? Now(mill, clock)).Select(r => RelationAnswer.Of(
+            RelationAnswer[] rows = [.. Records(mill, at ?? mill.Settings.OpeningOr(clock.GetCurrentInstant())).Select(r => RelationAnswer.Of(
                 r.Flour.Code, r.What, r.Kept is { } kept ? RelationKeptAnswer.Of(kept.Version, kept.By, kept.Recorded, kept.Relation.Relation) : null, r.Fit))];
             return voice.Answer(asked.GetValue(json), new RelationsAnswer(rows, RelationsAnswer.Said), answer => Say(answer, voice));
         });
@@ -58,7 +58,7 @@ internal static class RelationVerbs
             using var mill = where.Open(asked, clock);
             if (posed is null)
             {
-                (posed, faults) = Fitted(mill, asked.GetValue(flour), asked.GetValue(what)!, at ?? Now(mill, clock));
+                (posed, faults) = Fitted(mill, asked.GetValue(flour), asked.GetValue(what)!, at ?? mill.Settings.OpeningOr(clock.GetCurrentInstant()));
             }
 
             (var kept, faults) = posed is null ? (null, faults) : MillRelations.Keep(mill, posed, asked.GetValue(by)!);
@@ -97,8 +97,6 @@ internal static class RelationVerbs
     }
 
     private static IReadOnlyList<RelationRecords> Records(Mill mill, Instant at) => SeasonShelf.TermsOf(mill) is { } kept ? RelationRecords.Of(mill, kept.Terms, at) : [];
-
-    private static Instant Now(Mill mill, IClock clock) => mill.Settings is { IsDemonstration: true, OpensAt: { } opening } ? opening : clock.GetCurrentInstant();
 
     private static void Say(RelationsAnswer answer, Voice voice)
     {

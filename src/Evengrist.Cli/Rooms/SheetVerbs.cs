@@ -22,7 +22,7 @@ internal static class SheetVerbs
         {
             var at = MomentOption.Read(asked, until);
             using var mill = where.Open(asked, clock);
-            var moment = at ?? (mill.Settings is { IsDemonstration: true, OpensAt: { } opening } ? opening : clock.GetCurrentInstant());
+            var moment = at ?? mill.Settings.OpeningOr(clock.GetCurrentInstant());
             var records = SheetRecords.Of(mill, moment, toCome: false);
             return voice.Answer(asked.GetValue(json), new SheetsAnswer([.. records.Sheets.Select(Plain)], [.. records.Fits.Select(GateFitAnswer.Of)], SheetsAnswer.Said), answer => Say(answer, voice));
         });

@@ -1,9 +1,9 @@
 using System.CommandLine;
-using System.Globalization;
 using Evengrist.Cli.Said;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
 
@@ -27,26 +27,24 @@ internal static class StreamsRoom
         var table = new TextTable("stream", "yield", "ash", "protein", "together", "of flour", "its ash", "its protein");
         foreach (var p in answer.Points)
         {
-            table.Add(p.Stream, N(p.Yield, 2), N(p.AshPercent, 3), N(p.ProteinPercent, 2), N(p.TogetherYield, 2), N(p.OfFlourPercent, 1), N(p.TogetherAshPercent, 4), N(p.TogetherProteinPercent, 2));
+            table.Add(p.Stream, Number(p.Yield, 2), Number(p.AshPercent, 3), Number(p.ProteinPercent, 2), Number(p.TogetherYield, 2), Number(p.OfFlourPercent, 1), Number(p.TogetherAshPercent, 4), Number(p.TogetherProteinPercent, 2));
         }
 
         table.To(voice);
         foreach (var cut in answer.Cuts)
         {
-            voice.Say($"ash {N(cut.AshPercent, 3)}: " + (cut.Yield <= 0 ? "no flour keeps it: even the first stream has more" : $"{N(cut.Yield, 2)} of the wheat, {N(cut.OfFlourPercent, 1)} of the flour"
-                + (cut.Divided is { } stream ? $"; {stream} is divided after {N(cut.DividedYield, 2)}" : "; all flour together keeps it")));
+            voice.Say($"ash {Number(cut.AshPercent, 3)}: " + (cut.Yield <= 0 ? "no flour keeps it: even the first stream has more" : $"{Number(cut.Yield, 2)} of the wheat, {Number(cut.OfFlourPercent, 1)} of the flour"
+                + (cut.Divided is { } stream ? $"; {stream} is divided after {Number(cut.DividedYield, 2)}" : "; all flour together keeps it")));
         }
 
         var sums = new TextTable("flour", "yield", "of flour", "ash", "protein", "US \"flour\" by ash");
         foreach (var sum in (StreamSumAnswer[])[.. answer.Products, .. answer.Left is { } left ? [left] : Array.Empty<StreamSumAnswer>(), answer.Straight])
         {
-            sums.Add(sum.Code, N(sum.Yield, 2), N(sum.OfFlourPercent, 1), N(sum.AshPercent, 3), N(sum.ProteinPercent, 2), sum.MayBeCalledFlour switch { true => "yes", false => "no: too much ash", null => "protein was not read" });
+            sums.Add(sum.Code, Number(sum.Yield, 2), Number(sum.OfFlourPercent, 1), Number(sum.AshPercent, 3), Number(sum.ProteinPercent, 2), sum.MayBeCalledFlour switch { true => "yes", false => "no: too much ash", null => "protein was not read" });
         }
 
         sums.To(voice);
         voice.Say($"Most ash of \"flour\": {answer.Identity}. Other markets have their own rule.");
         voice.Say("Advice: a person sets the valves.");
     }
-
-    private static string N(double? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";
 }

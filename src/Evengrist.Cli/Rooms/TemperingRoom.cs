@@ -5,6 +5,7 @@ using Evengrist.Cli.Said;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
 
@@ -20,13 +21,13 @@ internal static class TemperingRoom
         posed.AddTo(command, TemperWaterCase.Help);
         (Option<string?> Option, string Member)[] numbers =
         [
-            (Number("--rate", "clean wheat before water, t/h"), "tonnesPerHour"), (Number("--tonnes", "clean wheat before water, t"), "tonnes"), (Number("--moisture", "before water, % wet basis"), "moisturePercent"),
-            (Number("--aim", "at first break, % wet basis"), "aimPercent"), (Number("--evaporation", "water lost to first break, % of the tempered mass"), "evaporationPercent"),
-            (Number("--water-celsius", "temperature of the water"), "waterCelsius"),
+            (NumberOf("--rate", "clean wheat before water, t/h"), "tonnesPerHour"), (NumberOf("--tonnes", "clean wheat before water, t"), "tonnes"), (NumberOf("--moisture", "before water, % wet basis"), "moisturePercent"),
+            (NumberOf("--aim", "at first break, % wet basis"), "aimPercent"), (NumberOf("--evaporation", "water lost to first break, % of the tempered mass"), "evaporationPercent"),
+            (NumberOf("--water-celsius", "temperature of the water"), "waterCelsius"),
         ];
         (Option<string?> Option, string Member)[] words = [(Word("--hardness", "soft, semiHard, hard or veryHard, where no aim is given"), "hardness"), (Word("--season", "dry, mild or damp, where no aim is given"), "season")];
         var stages = new Option<string[]>("--stage") { Description = "moisture after an earlier stage, % wet basis; once for each", HelpName = "PERCENT" };
-        var (rest, wheat) = (Number("--rest", "hours of rest at 25 °C"), Number("--wheat-celsius", "temperature of the wheat, to carry the rest to"));
+        var (rest, wheat) = (NumberOf("--rest", "hours of rest at 25 °C"), NumberOf("--wheat-celsius", "temperature of the wheat, to carry the rest to"));
         foreach (var option in numbers.Select(n => (Option)n.Option).Concat(words.Select(w => w.Option)).Concat([stages, rest, wheat]))
         {
             command.Add(option);
@@ -74,11 +75,11 @@ internal static class TemperingRoom
 
         Add(table, "together", answer.Total);
         table.To(voice);
-        voice.Say($"at first break {N(answer.FirstBreakPercent, 2)} ± {N(answer.FirstBreakPlusMinus, 2)} % wet basis (k = 2){(answer.FirstBreakTonnesPerHour is { } flow ? $", {N(flow, 2)} t/h" : "")}");
+        voice.Say($"at first break {Number(answer.FirstBreakPercent, 2)} ± {Number(answer.FirstBreakPlusMinus, 2)} % wet basis (k = 2){(answer.FirstBreakTonnesPerHour is { } flow ? $", {Number(flow, 2)} t/h" : "")}");
         if (answer.Rest is { } rest)
         {
-            voice.Say($"rest {N(rest.Hours, 1)} h at {N(rest.AtCelsius, 0)} °C is at {N(rest.WheatCelsius, 1)} °C {N(rest.SoakingHours, 1)} h by the soaking law and {N(rest.DryingHours, 1)} h by the drying law: they differ by {N(rest.DisagreementHours, 1)} h");
-            voice.Say($"in how fast water moves at all the laws differ {N(rest.SpeedRatio, 0)} times");
+            voice.Say($"rest {Number(rest.Hours, 1)} h at {Number(rest.AtCelsius, 0)} °C is at {Number(rest.WheatCelsius, 1)} °C {Number(rest.SoakingHours, 1)} h by the soaking law and {Number(rest.DryingHours, 1)} h by the drying law: they differ by {Number(rest.DisagreementHours, 1)} h");
+            voice.Say($"in how fast water moves at all the laws differ {Number(rest.SpeedRatio, 0)} times");
             if (rest.FirstReady is not null)
             {
                 voice.Say($"first wheat ready {rest.FirstReady}, last wheat ready {rest.LastReady}, by the longer rest");
@@ -92,7 +93,7 @@ internal static class TemperingRoom
     }
 
     private static void Add(TextTable table, string name, TemperStageAnswer stage) =>
-        table.Add(name, N(stage.FromPercent, 2), N(stage.ToPercent, 2), N(stage.KilogramsPerTonne, 2), N(stage.LitresPerHour, 0), N(stage.KilogramsPerHour, 0), N(stage.Litres, 0));
+        table.Add(name, Number(stage.FromPercent, 2), Number(stage.ToPercent, 2), Number(stage.KilogramsPerTonne, 2), Number(stage.LitresPerHour, 0), Number(stage.KilogramsPerHour, 0), Number(stage.Litres, 0));
 
     private static void Add(JsonObject to, IEnumerable<(string Member, JsonNode? Value)> members)
     {
@@ -102,13 +103,11 @@ internal static class TemperingRoom
         }
     }
 
-    private static Option<string?> Number(string name, string says) => new(name) { Description = says, HelpName = "NUMBER" };
+    private static Option<string?> NumberOf(string name, string says) => new(name) { Description = says, HelpName = "NUMBER" };
 
     // What is no number is read on as it was typed, so that the fault can show it.
     private static JsonNode? Typed(string? text) => text is null ? null
         : decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) ? JsonValue.Create(number) : JsonValue.Create(text);
 
     private static Option<string?> Word(string name, string says) => new(name) { Description = says, HelpName = "WORD" };
-
-    private static string N(double? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";
 }

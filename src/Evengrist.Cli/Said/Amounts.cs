@@ -17,6 +17,9 @@ internal static class Amounts
 
     public static string Share(double fraction) => (fraction * 100).ToString("0.00", CultureInfo.InvariantCulture);
 
+    /// <summary>A number with so many decimals; empty for none.</summary>
+    public static string Number(double? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";
+
     public static string[] Spread(SpreadAnswer spread, Func<double, string> words) => [words(spread.Least), words(spread.Expected), words(spread.Most)];
 
     /// <summary>A hypothesis in words.</summary>

@@ -111,12 +111,9 @@ public static class MixSolver
             yield return $"Not fitted on this mill: {relation.Words}.";
         }
 
-        foreach (var relation in spec.Relations)
+        foreach (var beyond in MixBlend.Beyond(parts, spec.Relations))
         {
-            if (MixBlend.WheatOf(parts, relation.What, relation.WheatBasis) is { } wheat && relation.Beyond(wheat.Value) is { } beyond)
-            {
-                yield return beyond;
-            }
+            yield return beyond;
         }
     }
 

@@ -41,7 +41,7 @@ public sealed record StreamsCurveCase(StreamTable Table)
         return
         [
             .. Table.Faults().Select(f => Fault.Told("$.table", f)),
-            .. CutAt.Where(a => !(a is > 0 and <= 10)).Select(a => Fault.AtPath("$.cutAt", $"{a}", "ash above 0 and at most 10 %")),
+            .. CutAt.Where(a => !StreamTable.CanBeAsh(a)).Select(a => Fault.AtPath("$.cutAt", $"{a}", "ash above 0 and at most 10 %")),
             .. Products.Where(p => p.Streams.Count == 0).Select(p => Fault.Told("$.products", $"{p.Code} has no stream: give it one or leave it out.")),
             .. Products.SelectMany(p => p.Streams).Where(c => !codes.Contains(c)).Distinct().Select(c => Fault.Told("$.products", $"There is no stream {c} in the table.")),
             .. Products.SelectMany(p => p.Streams).GroupBy(c => c, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => Fault.Told("$.products", $"{g.Key} goes into {g.Count()} places: a whole stream goes into one.")),

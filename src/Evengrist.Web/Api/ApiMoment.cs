@@ -17,7 +17,7 @@ public static class ApiMoment
     {
         if (string.IsNullOrWhiteSpace(text))
         {
-            return settings is { IsDemonstration: true, OpensAt: { } opening } ? opening : clock.GetCurrentInstant();
+            return settings.OpeningOr(clock.GetCurrentInstant());
         }
 
         // A plus sign in an address means a space; a person who wrote an offset meant the plus.

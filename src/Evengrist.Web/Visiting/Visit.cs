@@ -67,7 +67,7 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>What was asked for as a moment and is none; null where nothing is wrong.</summary>
     public string? BadMoment => Context.Request.Query["asof"].ToString() is { Length: > 0 } text && text != Choices.Newest && Choices.ReadMoment(text) is null ? text : null;
 
-    private Instant Default => Settings is { IsDemonstration: true, OpensAt: { } opening } ? opening : Newest;
+    private Instant Default => Settings.OpeningOr(Newest);
 
     /// <summary>A moment on the mill's clock: <c>14 Jan 2026 10:40</c>.</summary>
     public string Say(Instant moment) => moment.InZone(Zone).LocalDateTime.ToString("d MMM uuuu HH:mm", CultureInfo.InvariantCulture);

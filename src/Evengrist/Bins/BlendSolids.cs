@@ -33,9 +33,8 @@ public sealed record BlendSolids(Property What, double ValueDry, double? Standar
     private static BlendSolids Of(Property what, (Reading Reading, double Grams, double Dry)[] loads, double all)
     {
         var dry = loads.Sum(l => l.Dry);
-        static double ToDry(Reading reading) => 100 / (100 - (double)reading.Basis.MoisturePercent);
         return new BlendSolids(
-            what, loads.Sum(l => l.Dry * (double)l.Reading.Value * ToDry(l.Reading)) / dry, BlendProtein.Uncertainty([.. loads.Select(l => (l.Dry / dry, (double?)l.Reading.StandardUncertainty * ToDry(l.Reading)))]),
+            what, loads.Sum(l => l.Dry * (double)l.Reading.Value * l.Reading.Basis.ToDry) / dry, BlendProtein.Uncertainty([.. loads.Select(l => (l.Dry / dry, (double?)l.Reading.StandardUncertainty * l.Reading.Basis.ToDry))]),
             Math.Min(1, loads.Sum(l => l.Grams) / all));
     }
 }

@@ -28,7 +28,7 @@ public sealed record LoadTest(double ProteinPercentDry, double DryShare, double?
             return null;
         }
 
-        var toDry = 100 / (100 - (double)protein.Basis.MoisturePercent);
+        var toDry = protein.Basis.ToDry;
         return new LoadTest((double)protein.Value * toDry, 1 - (double)moisture.Value / 100, (double?)protein.StandardUncertainty * toDry);
     }
 }

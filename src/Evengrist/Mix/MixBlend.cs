@@ -54,8 +54,12 @@ public static class MixBlend
             slope * wheat.OwnPart, slope * wheat.InstrumentPart, relation.Uncertainty);
     }
 
+    /// <summary>What is said of each relation of flour to wheat where the mix lies outside what it was seen to hold for.</summary>
+    public static IEnumerable<string> Beyond(IReadOnlyList<(MixBin Bin, double Share)> parts, IEnumerable<FlourRelation> relations) =>
+        relations.Select(r => WheatOf(parts, r.What, r.WheatBasis) is { } wheat ? r.Beyond(wheat.Value) : null).OfType<string>();
+
     /// <summary>100/(100 − basis): a share of solids on a basis times this is the share of the dry matter; 1 without a basis.</summary>
-    public static double Factor(Basis basis) => basis.IsStated ? 100 / (100 - (double)basis.MoisturePercent) : 1;
+    public static double Factor(Basis basis) => basis.IsStated ? basis.ToDry : 1;
 
     private static double Square(double x) => x * x;
 }

@@ -39,6 +39,10 @@ public readonly record struct Basis : IComparable<Basis>
         ? moisturePercent
         : throw new InvalidOperationException("No basis is stated: say dry, 12mb, 14mb or another moisture basis.");
 
+    /// <summary>100/(100 − basis): a share of solids on the basis times this is the share of the dry matter.</summary>
+    /// <exception cref="InvalidOperationException">No basis was stated (the default value).</exception>
+    public double ToDry => 100 / (100 - (double)MoisturePercent);
+
     /// <summary>A basis at the given moisture, per cent wet basis, 0 ≤ moisture &lt; 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The moisture lies outside the range.</exception>
     public static Basis At(decimal moisturePercent) => moisturePercent is >= 0m and < 100m

@@ -42,6 +42,9 @@ public sealed record SeasonPlan(SeasonSpec Spec, string Version)
     /// <summary>Qualities reckoned with where wheats have layers; a wheat that has no row has the quality of its spec throughout.</summary>
     public IReadOnlyList<PlannedQuality> Qualities { get; init; } = [];
 
+    /// <summary>Whether any wheat has layers, so that quality hangs on the order of draws.</summary>
+    public bool HasLayers => Qualities.Count > 0;
+
     /// <summary>What scarce things are worth; null where none was reckoned.</summary>
     public SeasonDuals? Duals { get; init; }
 

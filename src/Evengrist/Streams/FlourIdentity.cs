@@ -12,7 +12,7 @@ public static class FlourIdentity
     /// <summary>Most ash for a protein, per cent, on the basis the protein is given on.</summary>
     /// <param name="proteinPercent">Protein, per cent.</param>
     /// <param name="basis">Basis of protein and answer.</param>
-    public static double MostAshPercent(double proteinPercent, Basis basis) => (proteinPercent / 20) + (0.35 * (1 - ((double)basis.MoisturePercent / 100)));
+    public static double MostAshPercent(double proteinPercent, Basis basis) => (proteinPercent / 20) + (0.35 / basis.ToDry);
 
     /// <summary>Whether a flour keeps it; null where its protein was not read.</summary>
     public static bool? Keeps(StreamSum flour, Basis basis)

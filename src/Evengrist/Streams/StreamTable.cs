@@ -11,6 +11,9 @@ public sealed record StreamTable(IReadOnlyList<MillStream> Streams, Basis Basis)
     /// <summary>Most streams of one table [design].</summary>
     public const int Most = 200;
 
+    /// <summary>Whether a number can be the ash of a stream, per cent. Ash of whole bran is about 7 % [memory]; a stream beyond 10 % is no flour but a slip of the pen.</summary>
+    public static bool CanBeAsh(double percent) => percent is > 0 and <= 10;
+
     /// <summary>What is wrong, each a sentence that says what to do; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults()
     {
@@ -37,8 +40,7 @@ public sealed record StreamTable(IReadOnlyList<MillStream> Streams, Basis Basis)
             yield return string.Create(CultureInfo.InvariantCulture, $"{stream.Code}: a yield above 0 is needed; got {stream.Yield} %.");
         }
 
-        // Ash of whole bran is about 7 % [memory]; a stream beyond 10 % is no flour but a slip of the pen.
-        if (!(stream.AshPercent is > 0 and <= 10))
+        if (!CanBeAsh(stream.AshPercent))
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"{stream.Code}: ash lies above 0 and at most at 10 %; got {stream.AshPercent} %.");
         }

@@ -1,6 +1,7 @@
 using Evengrist.Planning.Season.Bands;
 using Evengrist.Records;
 using Evengrist.Season.Bands;
+using Evengrist.Web.Visiting;
 using NodaTime;
 
 namespace Evengrist.Web.Sights.Season;
@@ -40,7 +41,7 @@ public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes,
 
         var wheatClass = query["class"].ToString() is { Length: > 0 } asked ? asked : classes[0];
         var sent = query.ContainsKey("most");
-        var ask = BandsAsk.Of(year, wheatClass, key => query.TryGetValue(key, out var text) ? text.ToString() : null, sent ? [.. query["bin"].OfType<string>()] : null);
+        var ask = BandsAsk.Of(year, wheatClass, query.Typed, sent ? [.. query["bin"].OfType<string>()] : null);
         var work = sent && ask.Spec is { } spec
             ? desk.WorkOn(year.Question, Key(query), () => YearWork.Plan<BandsOutcome>((progress, stop) => BandRun.Reckon(spec, ask.Season, ask.EndValue, progress, stop), failed => new BandsNotPlanned(failed)), again)
             : null;

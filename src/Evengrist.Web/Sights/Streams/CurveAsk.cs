@@ -48,7 +48,7 @@ public sealed record CurveAsk(TypedFields Fields, StreamTable? Table, IReadOnlyD
             fields.Fault($"Basis: {string.Join(", ", Bases)} are possible; read “{named}”.");
         }
 
-        if (cut is { } at && !(at is > 0 and <= 10))
+        if (cut is { } at && !StreamTable.CanBeAsh(at))
         {
             fields.Fault("Ash to cut at: give a number above 0 and at most 10 %.");
         }
