@@ -32,7 +32,7 @@ public sealed class GradeLawTests
     public void Grade_FindingsInAnyOrder_IsTheSame() =>
         Gen.Select(Any, Gen.Int[0, int.MaxValue]).Sample((sample, seed) =>
         {
-            var order = sample.Findings.OrderBy(f => ((int)f.What * 7919 + seed) % 101).ToArray();
+            var order = sample.Findings.OrderBy(f => ((7919L * (int)f.What) + seed) % 101).ToArray();
             return Samples.Graded(sample with { Findings = order }).Designation == Samples.Graded(sample).Designation;
         });
 
