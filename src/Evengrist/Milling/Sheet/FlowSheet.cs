@@ -1,0 +1,18 @@
+namespace Evengrist.Milling.Sheet;
+
+/// <summary>A mill unit as data: its passages, how they are set, and where each outlet leads.</summary>
+/// <param name="Name">What the unit is called.</param>
+/// <param name="FirstBreak">Code of the passage that takes the wheat.</param>
+/// <param name="Passages">The passages, in the order the mill lists them.</param>
+/// <param name="Products">What leaves.</param>
+public sealed record FlowSheet(string Name, string FirstBreak, IReadOnlyList<Passage> Passages, IReadOnlyList<MillProduct> Products)
+{
+    /// <summary>Most passages of one sheet [ours].</summary>
+    public const int MostPassages = 200;
+
+    /// <summary>Every way from an outlet to a passage or product.</summary>
+    public IEnumerable<(Passage From, int Outlet, Spout Spout)> Ways => Passages.SelectMany(p => p.Outlets.SelectMany((o, i) => o.Select(s => (p, i, s))));
+
+    /// <summary>What is wrong, each a sentence that says where; empty where the sheet can be milled on.</summary>
+    public IReadOnlyList<string> Faults() => FlowSheetCheck.Of(this);
+}
