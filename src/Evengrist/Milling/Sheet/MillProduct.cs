@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Sheet;
 
 /// <summary>Where stock leaves the flow sheet: a flour stream, bran, wheatfeed or germ.</summary>
-/// <param name="Code">The mill's own short name; unlike any passage.</param>
+/// <param name="Code">The mill's own short name of the stream, as 1B or 3M; unlike any passage.</param>
 /// <param name="Kind">What it is.</param>
 public sealed record MillProduct(string Code, ProductKind Kind);
 

@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Sheet;
 
 /// <summary>A passage: what grinds or beats, and the cloths that divide what comes of it. What no cloth has let leave goes to <see cref="Rest"/>.</summary>
-/// <param name="Code">The mill's own short name, as 1B or 3M; unlike any other passage or product.</param>
+/// <param name="Code">The mill's own short name, as B1 or M3; unlike any other passage or product.</param>
 /// <param name="Kind">What it is for.</param>
 /// <param name="Cloths">The cloths in the order stock meets them.</param>
 /// <param name="Rest">Where what is left goes after the last cloth.</param>
