@@ -24,10 +24,18 @@ public sealed class HouseFlowSheetTests
     [InlineData('B', 180, 11, 12)]
     public void Of_AUnit_HasRollsAndClothsForWhatItMills(char unit, int tonnesPerDay, double least, double most)
     {
-        var sheet = HouseFlowSheets.Of(unit);
-        var hundreds = tonnesPerDay * 10.0;
-        Assert.InRange(sheet.Passages.Sum(p => p.Rolls?.LengthMillimetres ?? 0) / hundreds, least, most);
-        Assert.InRange(sheet.Passages.Where(p => p.Kind is not PassageKind.Purifying).Sum(p => p.ClothSquareMetres) / hundreds, 0.05, 0.08);
+        var size = FlowSheetSize.Of(HouseFlowSheets.Of(unit));
+        Assert.Equal(tonnesPerDay, size.TonnesPerDay);
+        Assert.InRange(size.RollMillimetresPer100Kilograms!.Value, least, most);
+        Assert.InRange(size.BreakMillimetres / size.RollMillimetres, 0.35, 0.45); // Breaks 35 to 45 % of the roll length [memory of the trade].
+        Assert.InRange(size.SifterSquareMetresPer100Kilograms!.Value, 0.05, 0.08);
+    }
+
+    [Fact]
+    public void Loops_OfTheUnits_AreTheRecyclesDrawnIntoThem()
+    {
+        Assert.Equal(["S1 P3", "S2 M1 P4", "M4 T1", "M7 SF2 G5"], HouseFlowSheets.Of('A').Loops().Select(l => string.Join(' ', l)));
+        Assert.Equal(["S1 S2 M1 P2 G1", "M5 SF G2"], HouseFlowSheets.Of('B').Loops().Select(l => string.Join(' ', l)));
     }
 
     [Fact]

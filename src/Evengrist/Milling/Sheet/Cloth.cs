@@ -5,7 +5,11 @@ namespace Evengrist.Milling.Sheet;
 /// <param name="Leaves">Whether the overs or the throughs leave here.</param>
 /// <param name="To">Where what leaves goes.</param>
 /// <param name="Note">The trade number of the cloth or another remark; free text.</param>
-public sealed record Cloth(double ApertureMicrometres, ClothSide Leaves, IReadOnlyList<Spout> To, string? Note = null);
+public sealed record Cloth(double ApertureMicrometres, ClothSide Leaves, IReadOnlyList<Spout> To, string? Note = null)
+{
+    /// <summary>What leaves at it, as "overs of 1120 µm".</summary>
+    public string Words => $"{(Leaves is ClothSide.None ? "cloth" : Leaves is ClothSide.Overs ? "overs" : "throughs")} of {FlowSheetWords.Number(ApertureMicrometres)} µm";
+}
 
 /// <summary>A side of a cloth.</summary>
 public enum ClothSide

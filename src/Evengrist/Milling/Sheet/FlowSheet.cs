@@ -10,9 +10,18 @@ public sealed record FlowSheet(string Name, string FirstBreak, IReadOnlyList<Pas
     /// <summary>Most passages of one sheet [ours].</summary>
     public const int MostPassages = 200;
 
+    /// <summary>Most characters of a code [ours].</summary>
+    public const int LongestCode = 12;
+
+    /// <summary>Wheat the unit is built for, t in 24 h; above 0, at most 5000. Null where it is not said.</summary>
+    public double? TonnesPerDay { get; init; }
+
     /// <summary>Every way from an outlet to a passage or product.</summary>
     public IEnumerable<(Passage From, int Outlet, Spout Spout)> Ways => Passages.SelectMany(p => p.Outlets.SelectMany((o, i) => o.Select(s => (p, i, s))));
 
     /// <summary>What is wrong, each a sentence that says where; empty where the sheet can be milled on.</summary>
     public IReadOnlyList<string> Faults() => FlowSheetCheck.Of(this);
+
+    /// <summary>Passages that feed each other, each loop in the order of the sheet; a passage that feeds itself is a loop of one. Empty where no stock goes back.</summary>
+    public IReadOnlyList<IReadOnlyList<string>> Loops() => FlowSheetPaths.Loops(this);
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using static Evengrist.Milling.Sheet.FlowSheetWords;
 
 namespace Evengrist.Milling.Sheet;
 
@@ -17,8 +17,11 @@ internal static class FlowSheetCheck
         var known = codes.ToHashSet(StringComparer.Ordinal);
         string[] alone =
         [
+            .. string.IsNullOrWhiteSpace(sheet.Name) ? ["The unit has no name: say what it is called."] : Array.Empty<string>(),
+            .. sheet.TonnesPerDay is null or (> 0 and <= 5000) ? Array.Empty<string>() : [$"{Number(sheet.TonnesPerDay.Value)} t in 24 h: what a unit is built for lies above 0 and is at most 5000."],
             .. codes.Where(string.IsNullOrWhiteSpace).Select(_ => "A passage or product has no code: give it the mill's own."),
-            .. codes.GroupBy(c => c, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: passages and products each need a code of their own."),
+            .. codes.Where(c => c.Length > FlowSheet.LongestCode).Select(c => $"{c}: a code has at most {FlowSheet.LongestCode} characters, so that it can be drawn."),
+            .. codes.Where(c => !string.IsNullOrWhiteSpace(c)).GroupBy(c => c, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: passages and products each need a code of their own."),
             .. sheet.Passages.Any(p => p.Code == sheet.FirstBreak) ? Array.Empty<string>() : [$"First break {sheet.FirstBreak} is not among the passages: name the one that takes the wheat."],
             .. sheet.Products.Where(p => p.Kind is ProductKind.None).Select(p => $"{p.Code}: say what it is: flour, bran, wheatfeed or germ."),
             .. sheet.Passages.SelectMany(p => OfPassage(p).Concat(Outlets(p, known)).Select(f => $"{p.Code}: {f}.")),
@@ -52,7 +55,7 @@ internal static class FlowSheetCheck
         var (finest, coarsest) = (double.PositiveInfinity, 0.0);
         foreach (var cloth in cloths)
         {
-            var size = N(cloth.ApertureMicrometres);
+            var size = Number(cloth.ApertureMicrometres);
             if (!(cloth.ApertureMicrometres is > 0 and <= 4000))
             {
                 yield return $"a cloth of {size} µm: apertures lie above 0 and are at most 4000 µm";
@@ -63,11 +66,11 @@ internal static class FlowSheetCheck
             }
             else if (cloth.ApertureMicrometres >= finest)
             {
-                yield return $"cloth {size} µm stands after {N(finest)} µm whose overs have left: nothing so coarse is left. Put the coarser cloth first";
+                yield return $"cloth {size} µm stands after {Number(finest)} µm whose overs have left: nothing so coarse is left. Put the coarser cloth first";
             }
             else if (cloth.ApertureMicrometres <= coarsest)
             {
-                yield return $"cloth {size} µm stands after {N(coarsest)} µm whose throughs have left: nothing so fine is left. Put the finer cloth first";
+                yield return $"cloth {size} µm stands after {Number(coarsest)} µm whose throughs have left: nothing so fine is left. Put the finer cloth first";
             }
             else if (cloth.Leaves is ClothSide.Overs)
             {
@@ -82,26 +85,24 @@ internal static class FlowSheetCheck
 
     private static IEnumerable<string> Outlets(Passage passage, HashSet<string> known)
     {
-        foreach (var outlet in passage.Outlets)
+        foreach (var (i, outlet) in passage.Outlets.Index())
         {
             if (outlet.Count == 0)
             {
-                yield return "an outlet leads nowhere: say which passage or product takes it";
+                yield return $"{passage.Outlet(i)}: leads nowhere. Say which passage or product takes it";
                 continue;
             }
 
             foreach (var spout in outlet.Where(s => !known.Contains(s.To)))
             {
-                yield return $"an outlet leads to {spout.To}, which is no passage and no product";
+                yield return $"{passage.Outlet(i)}: {(spout.To.Length > 0 ? spout.To : "a spout without a code")} is no passage and no product. Give the code of one";
             }
 
             var together = outlet.Sum(s => s.Share);
             if (outlet.Any(s => !(s.Share > 0)) || !(Math.Abs(together - 1) <= 1e-9))
             {
-                yield return $"the shares of an outlet to {string.Join(", ", outlet.Select(s => s.To))} add up to {N(together)}: each lies above 0 and together they are 1";
+                yield return $"{passage.Outlet(i)}: the shares to {string.Join(", ", outlet.Select(s => s.To))} add up to {Number(together)}. Each lies above 0, and together they are 1";
             }
         }
     }
-
-    private static string N(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -53,7 +53,7 @@ public static class FlowSheetJson
 
         foreach (var property in info.Properties)
         {
-            property.Order = (info.Type.Name, property.Name) is (nameof(Passage), "cloths" or "rest") ? 1 : 0;
+            property.Order = (info.Type.Name, property.Name) is (nameof(Passage), "cloths" or "rest") or (nameof(FlowSheet), "passages" or "products") ? 1 : 0;
             Func<object, object?, bool>? said = (info.Type.Name, property.Name) switch
             {
                 (nameof(Spout), "share") => static (_, value) => value is not 1.0,
