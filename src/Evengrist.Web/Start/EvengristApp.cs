@@ -86,6 +86,7 @@ public static class EvengristApp
         app.MapBinsApi();
         app.MapMixApi();
         app.MapTemperingApi();
+        app.MapMillingApi();
         app.MapStreamsApi();
         app.MapStorageApi();
         app.MapLedgerApi();

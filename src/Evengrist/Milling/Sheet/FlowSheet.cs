@@ -5,16 +5,14 @@ namespace Evengrist.Milling.Sheet;
 /// <param name="FirstBreak">Code of the passage that takes the wheat.</param>
 /// <param name="Passages">The passages, in the order the mill lists them.</param>
 /// <param name="Products">What leaves.</param>
-public sealed record FlowSheet(string Name, string FirstBreak, IReadOnlyList<Passage> Passages, IReadOnlyList<MillProduct> Products)
+/// <param name="TonnesPerDay">Wheat the unit is built for, t in 24 h; above 0, at most 5000. Null where it is not said.</param>
+public sealed record FlowSheet(string Name, string FirstBreak, IReadOnlyList<Passage> Passages, IReadOnlyList<MillProduct> Products, double? TonnesPerDay = null)
 {
     /// <summary>Most passages of one sheet [ours].</summary>
     public const int MostPassages = 200;
 
     /// <summary>Most characters of a code [ours].</summary>
     public const int LongestCode = 12;
-
-    /// <summary>Wheat the unit is built for, t in 24 h; above 0, at most 5000. Null where it is not said.</summary>
-    public double? TonnesPerDay { get; init; }
 
     /// <summary>Every way from an outlet to a passage or product.</summary>
     public IEnumerable<(Passage From, int Outlet, Spout Spout)> Ways => Passages.SelectMany(p => p.Outlets.SelectMany((o, i) => o.Select(s => (p, i, s))));
