@@ -8,4 +8,10 @@ public sealed record MillStream(string Code, double Yield, double AshPercent)
 {
     /// <summary>Protein, per cent, on the table's basis; null where it was not read.</summary>
     public double? ProteinPercent { get; init; }
+
+    /// <summary>Falling number, seconds, as reported; null where it was not read.</summary>
+    public double? FallingNumberSeconds { get; init; }
+
+    /// <summary>Damaged starch, per cent by the mill's own method, the same for all streams; null where it was not read.</summary>
+    public double? StarchDamagePercent { get; init; }
 }
