@@ -5,7 +5,7 @@ namespace Evengrist.Milling.Grinding;
 /// <param name="Phi">Share of the fine part, 0 to 1.</param>
 /// <param name="Gamma">Exponent of the fine part; above 0.</param>
 /// <param name="Beta">Exponent of the coarse part; above 0.</param>
-public readonly record struct Austin(double Phi, double Gamma, double Beta)
+public sealed record Austin(double Phi, double Gamma, double Beta)
 {
     /// <summary>Share finer than z = x/d: 0 at 0, 1 at 1, rising.</summary>
     public double Finer(double z) => z switch

@@ -7,7 +7,7 @@ namespace Evengrist.Milling.Grinding;
 /// <param name="N1">Exponent of the first part; above 0.</param>
 /// <param name="M2">Exponent of the second part; above 0.</param>
 /// <param name="N2">Exponent of the second part; above 0, below 1 for much that is large.</param>
-public readonly record struct Kumaraswamy(double Alpha, double M1, double N1, double M2, double N2)
+public sealed record Kumaraswamy(double Alpha, double M1, double N1, double M2, double N2)
 {
     /// <summary>Share finer than z: 0 at 0, 1 at 1, rising. A density is had by differences of this: it is infinite at 1 where N2 is below 1.</summary>
     public double Finer(double z) => z switch

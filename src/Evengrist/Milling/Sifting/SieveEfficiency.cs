@@ -3,7 +3,7 @@ namespace Evengrist.Milling.Sifting;
 /// <summary>What a test of one cloth says: of the feed, its overs and its throughs the share that is finer than the cloth.</summary>
 /// <param name="Throughs">Throughs as a share of the feed: (f − o)/(u − o).</param>
 /// <param name="Recovery">Share of what is fine in the feed that fell through: U·u/f.</param>
-public readonly record struct SieveEfficiency(double Throughs, double Recovery)
+public sealed record SieveEfficiency(double Throughs, double Recovery)
 {
     /// <summary>From the share of fines in feed, overs and throughs, each 0 to 1.</summary>
     /// <exception cref="ArgumentException">The feed does not lie between overs and throughs.</exception>

@@ -38,7 +38,7 @@ internal sealed class Machine
     /// <summary>By part and size: (v/v₅₀)^k of a piece and of a flake in a purifier's air; empty where there is none.</summary>
     public double[] Falls { get; private init; } = Nothing;
 
-    /// <summary>Of each cloth, three points a class: (d/d₅₀)^k of a piece, then of a flake.</summary>
+    /// <summary>Of each cloth, at three points of each class: (d/d₅₀)^k of a piece, then of a flake.</summary>
     public IReadOnlyList<double[]> Stays { get; private init; } = [];
 
     public static Machine Of(Passage passage, MillParameters parameters, SizeClasses classes, MillChildren children, double branEase)
@@ -102,18 +102,19 @@ internal sealed class Machine
         return falls;
     }
 
+    // Point by point, a piece of each class and then a flake of each: (d/d₅₀)^k.
     private static double[] Stay(double aperture, MillParameters parameters, SizeClasses classes)
     {
         var n = classes.Count;
-        var (half, exponent) = (aperture * parameters.HalfOverAperture, PartitionCurve.LogisticExponent(parameters.ClothSharpness));
+        var (half, exponent, flake) = (Math.Log(aperture * parameters.HalfOverAperture), PartitionCurve.LogisticExponent(parameters.ClothSharpness), Math.Log(parameters.FlakeOnCloth));
         var stays = new double[6 * n];
         for (var i = 0; i < n; i++)
         {
             for (var point = 0; point < 3; point++)
             {
-                var size = classes.Point(i, point);
-                stays[(3 * i) + point] = Math.Pow(size / half, exponent);
-                stays[(3 * (n + i)) + point] = Math.Pow(size * parameters.FlakeOnCloth / half, exponent);
+                var size = Math.Log(classes.Point(i, point)) - half;
+                stays[(point * 2 * n) + i] = Math.Exp(exponent * size);
+                stays[(point * 2 * n) + n + i] = Math.Exp(exponent * (size + flake));
             }
         }
 

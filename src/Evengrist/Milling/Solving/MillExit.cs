@@ -25,4 +25,4 @@ public enum MillExit
 /// <param name="Change">What moved in the last sweep, as a share of the wheat.</param>
 /// <param name="Closure">Most that a part's products differ from its feed, as a share of the wheat.</param>
 /// <param name="Where">Code of a passage of the loop that would not settle; null where all did.</param>
-public readonly record struct MillReport(MillExit Exit, int Sweeps, double Change, double Closure, string? Where);
+public sealed record MillReport(MillExit Exit, int Sweeps, double Change, double Closure, string? Where);

@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Solving;
 
 /// <summary>What can be turned in a prepared mill without making it anew: settings and what tuning finds, each as a factor on what the flow sheet says.</summary>
-public sealed class MillKnobs
+internal sealed class MillKnobs
 {
     internal MillKnobs(int passages, int outlets, double[] shares)
         => (Nip, Bran, Air, Cut, Shares) = (Ones(passages), Ones(passages), Ones(passages), Ones(outlets), shares);

@@ -58,10 +58,10 @@ public sealed class MillModel
     }
 
     /// <summary>Knobs as the flow sheet sets them.</summary>
-    public MillKnobs Knobs() => new(Ways.Passages.Length, Ways.OutletCount, [.. Ways.Ways.Select(w => w.Share)]);
+    internal MillKnobs Knobs() => new(Ways.Passages.Length, Ways.OutletCount, [.. Ways.Ways.Select(w => w.Share)]);
 
     /// <summary>Room for stock.</summary>
-    public MillState State() => new(Ways.Passages.Length, Ways.OutletCount, Width);
+    internal MillState State() => new(Ways.Passages.Length, Ways.OutletCount, Width);
 
     /// <summary>Wheat behind the rolls of first break, t/h of dry matter by part and size.</summary>
     /// <param name="knobs">Severity of first break and its gap.</param>

@@ -2,7 +2,7 @@ namespace Evengrist.Milling.Solving;
 
 /// <summary>Solves a mill with its loops: block after block in the order of the flow; in a block sweep after sweep, hastened by the dominant eigenvalue.</summary>
 /// <remarks>Gauss-Seidel on the torn outlets of a block. Where the change of a sweep has become a steady share λ of the one before, the torn stock is carried on by λ/(1 − λ) of it, never below 0.</remarks>
-public static class MillSolver
+internal static class MillSolver
 {
     /// <summary>What may still move, as a share of the wheat.</summary>
     public const double Enough = 1e-10;
@@ -21,24 +21,24 @@ public static class MillSolver
     internal static MillReport Solve(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken)
     {
         var (ways, start, most, change) = (model.Ways, 0, 1, 0.0);
-        foreach (var block in ways.Blocks)
+        for (var b = 0; b < ways.Blocks.Length; b++)
         {
-            var (exit, sweeps, moved) = Settle(model, knobs, state, broken, start, block.Length);
+            var (exit, sweeps, moved) = Settle(model, knobs, state, broken, start, ways.Blocks[b].Length, ways.Torn[b]);
             if (exit is not MillExit.Converged)
             {
-                return new MillReport(exit, sweeps, moved, double.NaN, block[0].Code);
+                return new MillReport(exit, sweeps, moved, double.NaN, ways.Blocks[b][0].Code);
             }
 
-            (start, most, change) = (start + block.Length, Math.Max(most, sweeps), Math.Max(change, moved));
+            (start, most, change) = (start + ways.Blocks[b].Length, Math.Max(most, sweeps), Math.Max(change, moved));
         }
 
         var closure = Closure(model, knobs, state, broken);
         return new MillReport(closure <= Closes ? MillExit.Converged : MillExit.DoesNotClose, most, change, closure, null);
     }
 
-    private static (MillExit Exit, int Sweeps, double Moved) Settle(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken, int start, int length)
+    private static (MillExit Exit, int Sweeps, double Moved) Settle(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken, int start, int length, int[] torn)
     {
-        if (length == 1 && !Loops(model, start))
+        if (torn.Length == 0)
         {
             Visit(model, knobs, state, broken, start);
             return (MillExit.Converged, 1, 0);
@@ -48,13 +48,17 @@ public static class MillSolver
         var (before, ratio) = (double.NaN, double.NaN);
         for (var sweep = 1; sweep <= MostSweeps; sweep++)
         {
-            Keep(model, state, start, length);
+            foreach (var outlet in torn)
+            {
+                state.Out.AsSpan(outlet * model.Width, model.Width).CopyTo(state.Torn.AsSpan(outlet * model.Width, model.Width));
+            }
+
             for (var p = start; p < start + length; p++)
             {
                 Visit(model, knobs, state, broken, p);
             }
 
-            var moved = Moved(model, state, start, length) / feed;
+            var moved = Moved(model, state, torn) / feed;
             if (!(state.Load[start] < 1e6 * feed))
             {
                 return (MillExit.StockPilesUp, sweep, moved);
@@ -69,7 +73,7 @@ public static class MillSolver
             var steady = now is > 0.05 and < 0.9999 && Math.Abs(now - ratio) < 0.1 * (1 - now);
             if (steady)
             {
-                Carry(model, state, start, length, now / (1 - now));
+                Carry(model, state, torn, now / (1 - now));
             }
 
             (before, ratio) = steady ? (double.NaN, double.NaN) : (moved, now);
@@ -78,8 +82,6 @@ public static class MillSolver
         return (MillExit.SweepsSpent, MostSweeps, before);
     }
 
-    private static bool Loops(MillModel model, int passage) => Array.Exists(model.Ways.Into[passage], w => model.Ways.Ways[w].From == passage);
-
     private static void Visit(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken, int passage)
     {
         var (ways, width) = (model.Ways, model.Width);
@@ -87,104 +89,57 @@ public static class MillSolver
         into.Clear();
         foreach (var way in ways.Into[passage])
         {
-            var stock = state.Out.AsSpan(ways.Ways[way].Outlet * width, width);
-            var share = knobs.Shares[way];
-            for (var k = 0; k < width; k++)
-            {
-                into[k] += share * stock[k];
-            }
+            Lanes.Add(into, state.Out.AsSpan(ways.Ways[way].Outlet * width, width), knobs.Shares[way]);
         }
 
-        var load = passage == ways.First ? model.Wheat.DryTonnesPerHour * knobs.Feed : 0;
-        foreach (var amount in into)
-        {
-            load += amount;
-        }
-
+        var first = passage == ways.First;
+        var load = Lanes.Sum(into) + (first ? model.Wheat.DryTonnesPerHour * knobs.Feed : 0);
         state.Load[passage] = load;
-        PassageStep.Run(model, passage, load, knobs, state, passage == ways.First ? broken : []);
+        PassageStep.Run(model, passage, load, knobs, state, first ? broken : []);
     }
 
-    // An outlet of a block is torn where it feeds a passage of the block that was visited no later.
-    private static bool IsTorn(MillModel model, int outlet, int start, int length)
-    {
-        foreach (var way in model.Ways.OutOf[outlet])
-        {
-            var w = model.Ways.Ways[way];
-            if (w.To >= start && w.To < start + length && w.To <= w.From)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    private static void Keep(MillModel model, MillState state, int start, int length)
-    {
-        for (var outlet = model.Ways.FirstOutlet[start]; outlet < model.Ways.FirstOutlet[start + length]; outlet++)
-        {
-            if (IsTorn(model, outlet, start, length))
-            {
-                state.Out.AsSpan(outlet * model.Width, model.Width).CopyTo(state.Torn.AsSpan(outlet * model.Width, model.Width));
-            }
-        }
-    }
-
-    private static double Moved(MillModel model, MillState state, int start, int length)
+    private static double Moved(MillModel model, MillState state, int[] torn)
     {
         var moved = 0.0;
-        for (var outlet = model.Ways.FirstOutlet[start]; outlet < model.Ways.FirstOutlet[start + length]; outlet++)
+        foreach (var outlet in torn)
         {
-            if (IsTorn(model, outlet, start, length))
+            for (var k = outlet * model.Width; k < (outlet + 1) * model.Width; k++)
             {
-                var at = outlet * model.Width;
-                for (var k = at; k < at + model.Width; k++)
-                {
-                    moved += Math.Abs(state.Out[k] - state.Torn[k]);
-                }
+                moved += Math.Abs(state.Out[k] - state.Torn[k]);
             }
         }
 
         return moved;
     }
 
-    private static void Carry(MillModel model, MillState state, int start, int length, double factor)
+    private static void Carry(MillModel model, MillState state, int[] torn, double factor)
     {
-        for (var outlet = model.Ways.FirstOutlet[start]; outlet < model.Ways.FirstOutlet[start + length]; outlet++)
+        foreach (var outlet in torn)
         {
-            if (IsTorn(model, outlet, start, length))
+            for (var k = outlet * model.Width; k < (outlet + 1) * model.Width; k++)
             {
-                var at = outlet * model.Width;
-                for (var k = at; k < at + model.Width; k++)
-                {
-                    state.Out[k] = Math.Max(0, state.Out[k] + (factor * (state.Out[k] - state.Torn[k])));
-                }
+                state.Out[k] = Math.Max(0, state.Out[k] + (factor * (state.Out[k] - state.Torn[k])));
             }
         }
     }
 
     private static double Closure(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken)
     {
-        var (n, worst, feed) = (model.Classes.Count, 0.0, model.Wheat.DryTonnesPerHour * knobs.Feed);
+        var (n, worst) = (model.Classes.Count, 0.0);
         for (var part = 0; part < Stock.MillWheat.PartCount; part++)
         {
-            var left = 0.0;
-            for (var k = part * n; k < (part + 1) * n; k++)
+            var left = Lanes.Sum(broken.Slice(part * n, n)) * knobs.Feed;
+            foreach (var ways in model.Ways.IntoProduct)
             {
-                left += broken[k] * knobs.Feed;
-                foreach (var ways in model.Ways.IntoProduct)
+                foreach (var way in ways)
                 {
-                    foreach (var way in ways)
-                    {
-                        left -= knobs.Shares[way] * state.Out[(model.Ways.Ways[way].Outlet * model.Width) + k];
-                    }
+                    left -= knobs.Shares[way] * Lanes.Sum(state.Out.AsSpan((model.Ways.Ways[way].Outlet * model.Width) + (part * n), n));
                 }
             }
 
-            worst = Math.Max(worst, Math.Abs(left) / feed);
+            worst = Math.Max(worst, Math.Abs(left));
         }
 
-        return worst;
+        return worst / (model.Wheat.DryTonnesPerHour * knobs.Feed);
     }
 }

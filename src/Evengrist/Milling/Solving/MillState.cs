@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Solving;
 
 /// <summary>Room for the stock of one mill: made once, used again without a new allocation.</summary>
-public sealed class MillState
+internal sealed class MillState
 {
     internal MillState(int passages, int outlets, int width)
     {

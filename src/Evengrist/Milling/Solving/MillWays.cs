@@ -27,6 +27,8 @@ internal sealed class MillWays
         Into = [.. Passages.Select((_, p) => Indices(w => w.To == p))];
         IntoProduct = [.. Products.Select((_, k) => Indices(w => w.Product == k))];
         OutOf = [.. Enumerable.Range(0, OutletCount).Select(o => Indices(w => w.Outlet == o))];
+        var start = 0;
+        Torn = [.. Blocks.Select(b => (Start: start, End: start += b.Length)).Select(b => Ways.Where(w => w.From >= b.Start && w.To >= b.Start && w.To < b.End && w.To <= w.From).Select(w => w.Outlet).Distinct().ToArray())];
     }
 
     /// <summary>Passages that feed each other in a circle stand in one block; the blocks in the order of the flow.</summary>
@@ -52,6 +54,9 @@ internal sealed class MillWays
 
     /// <summary>Indices of the ways into each product.</summary>
     public int[][] IntoProduct { get; }
+
+    /// <summary>By block: the outlets that feed a passage of it visited no later; none where stock does not go round.</summary>
+    public int[][] Torn { get; }
 
     /// <summary>Indices of the ways out of each outlet.</summary>
     public int[][] OutOf { get; }

@@ -13,7 +13,7 @@ internal static class PassageStep
     /// <param name="load">Dry matter that enters, t/h, that rolls and cloths feel.</param>
     /// <param name="knobs">Settings.</param>
     /// <param name="state">Stock; <see cref="MillState.In"/> of the passage is read, its outlets are written.</param>
-    /// <param name="whole">Whether whole kernels, already broken, join behind the rolls.</param>
+    /// <param name="whole">Whole kernels, already broken, that join behind the rolls, t/h by part and size at a feed of 1; empty where none do.</param>
     public static void Run(MillModel model, int passage, double load, MillKnobs knobs, MillState state, ReadOnlySpan<double> whole)
     {
         var (machine, width) = (model.Machines[passage], model.Width);
@@ -24,11 +24,7 @@ internal static class PassageStep
             Grind(model, machine, passage, load, knobs, state, stock);
         }
 
-        for (var i = 0; i < whole.Length; i++)
-        {
-            stock[i] += whole[i] * knobs.Feed;
-        }
-
+        Lanes.Add(stock, whole, knobs.Feed);
         Divide(model, machine, passage, load, knobs, state, stock);
     }
 
@@ -40,20 +36,11 @@ internal static class PassageStep
         var broken = state.Broken.AsSpan(passage * stock.Length, stock.Length);
         var picked = state.Picked.AsSpan(0, stock.Length);
         var bran = (int)KernelPart.Bran * n;
-        for (var k = 0; k < stock.Length; k++)
-        {
-            var odds = machine.Odds[k] * ease * (k >= bran && k < bran + n ? knobs.Bran[passage] : 1);
-            broken[k] = (1 - machine.Flaked) * odds / (1 + odds);
-        }
-
+        Lanes.Shares(machine.Odds, ease, 1 - machine.Flaked, broken);
+        Lanes.Shares(machine.Odds.AsSpan(bran, n), ease * knobs.Bran[passage], 1 - machine.Flaked, broken.Slice(bran, n));
         for (var step = 0; step < machine.Steps; step++)
         {
-            for (var k = 0; k < stock.Length; k++)
-            {
-                picked[k] = broken[k] * stock[k];
-                stock[k] -= picked[k];
-            }
-
+            Lanes.Take(stock, broken, picked);
             for (var part = 0; part < MillWheat.PartCount; part++)
             {
                 Fall(part < (int)KernelPart.Bran ? machine.Endosperm! : machine.Bran!, picked.Slice(part * n, n), stock.Slice(part * n, n));
@@ -65,22 +52,18 @@ internal static class PassageStep
     {
         for (var parent = 0; parent < picked.Length; parent++)
         {
-            var amount = picked[parent];
-            var shares = children.Parent(parent);
-            for (var child = 0; child < shares.Length; child++)
-            {
-                stock[child] += amount * shares[child];
-            }
+            Lanes.Add(stock, children.Parent(parent), picked[parent]);
         }
     }
 
     private static void Divide(MillModel model, Machine machine, int passage, double load, MillKnobs knobs, MillState state, Span<double> stock)
     {
-        var (outlet, last) = (model.Ways.FirstOutlet[passage], model.Ways.FirstOutlet[passage + 1] - 1);
+        var (width, outlet, last) = (stock.Length, model.Ways.FirstOutlet[passage], model.Ways.FirstOutlet[passage + 1] - 1);
         if (machine.Falls.Length > 0)
         {
-            Lift(model, machine, knobs.Air[passage], state.Leaves.AsSpan(outlet * stock.Length, stock.Length));
-            Leave(state, outlet++, stock);
+            Lift(model, machine, knobs.Air[passage], state.Leaves.AsSpan(outlet * width, width));
+            Lanes.Take(stock, state.Leaves.AsSpan(outlet * width, width), state.Out.AsSpan(outlet * width, width));
+            outlet++;
         }
 
         var burden = load / machine.ClothLoad;
@@ -89,59 +72,49 @@ internal static class PassageStep
         var carried = over / (1 + over);
         for (var cloth = 0; outlet < last; cloth++, outlet++)
         {
-            var leaves = state.Leaves.AsSpan(outlet * stock.Length, stock.Length);
+            var leaves = state.Leaves.AsSpan(outlet * width, width);
             Stay(model, machine.Stays[cloth], Math.Pow(thin / knobs.Cut[outlet], model.ClothExponent), carried, machine.Passage.Cloths[cloth].Leaves is ClothSide.Overs, leaves);
-            Leave(state, outlet, stock);
+            Lanes.Take(stock, leaves, state.Out.AsSpan(outlet * width, width));
         }
 
-        stock.CopyTo(state.Out.AsSpan(last * stock.Length, stock.Length));
-    }
-
-    private static void Leave(MillState state, int outlet, Span<double> stock)
-    {
-        var leaves = state.Leaves.AsSpan(outlet * stock.Length, stock.Length);
-        var gone = state.Out.AsSpan(outlet * stock.Length, stock.Length);
-        for (var k = 0; k < stock.Length; k++)
-        {
-            gone[k] = leaves[k] * stock[k];
-            stock[k] -= gone[k];
-        }
+        stock.CopyTo(state.Out.AsSpan(last * width, width));
     }
 
     private static void Lift(MillModel model, Machine machine, double air, Span<double> leaves)
     {
-        var (n, ease) = (model.Classes.Count, Math.Pow(air, -model.Parameters.PurifierSharpness));
-        for (var k = 0; k < leaves.Length; k++)
+        // Lifted is what does not fall: 1 − u/(1 + u).
+        Span<double> kept = stackalloc double[machine.Falls.Length];
+        Lanes.Shares(machine.Falls, Math.Pow(air, -model.Parameters.PurifierSharpness), 1, kept);
+        foreach (ref var share in kept)
         {
-            var size = k % n;
-            leaves[k] = Mixed(model.Clings[k], 1 / (1 + (machine.Falls[size] * ease)), 1 / (1 + (machine.Falls[n + size] * ease)));
+            share = 1 - share;
         }
+
+        Spread(model, kept, leaves);
     }
 
     private static void Stay(MillModel model, double[] stays, double ease, double carried, bool overs, Span<double> leaves)
     {
-        var n = model.Classes.Count;
-        var weights = SizeClasses.PointWeights;
-        Span<double> kept = stackalloc double[2 * n];
-        for (var i = 0; i < kept.Length; i++)
+        var twice = 2 * model.Classes.Count;
+        Span<double> points = stackalloc double[3 * twice];
+        Span<double> kept = stackalloc double[twice];
+        Lanes.Shares(stays, ease, 1 - carried, points);
+        kept.Fill(overs ? carried : 1 - carried);
+        for (var point = 0; point < 3; point++)
         {
-            var sum = 0.0;
-            for (var point = 0; point < 3; point++)
-            {
-                var odds = stays[(3 * i) + point] * ease;
-                sum += weights[point] * odds / (1 + odds);
-            }
-
-            var stay = carried + ((1 - carried) * sum);
-            kept[i] = overs ? stay : 1 - stay;
+            Lanes.Add(kept, points.Slice(point * twice, twice), overs ? SizeClasses.PointWeights[point] : -SizeClasses.PointWeights[point]);
         }
 
-        for (var k = 0; k < leaves.Length; k++)
-        {
-            var size = k % n;
-            leaves[k] = Mixed(model.Clings[k], kept[size], kept[n + size]);
-        }
+        Spread(model, kept, leaves);
     }
 
-    private static double Mixed(double clings, double piece, double flake) => piece + (clings * (flake - piece));
+    // What a piece and a flake do, to every part by how far it clings to bran.
+    private static void Spread(MillModel model, ReadOnlySpan<double> kept, Span<double> leaves)
+    {
+        var n = model.Classes.Count;
+        for (var at = 0; at < leaves.Length; at += n)
+        {
+            Lanes.Mix(kept[..n], kept[n..], model.Clings.AsSpan(at, n), leaves.Slice(at, n));
+        }
+    }
 }

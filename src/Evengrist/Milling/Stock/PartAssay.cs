@@ -5,4 +5,4 @@ namespace Evengrist.Milling.Stock;
 /// <param name="AshPercentDry">Ash, per cent of dry matter.</param>
 /// <param name="ProteinPercentDry">Protein, N × 5.7, per cent of dry matter.</param>
 /// <param name="Liquefaction">Liquefaction number 6000/(FN − 50) the part would have alone.</param>
-public readonly record struct PartAssay(double Share, double AshPercentDry, double ProteinPercentDry, double Liquefaction);
+public sealed record PartAssay(double Share, double AshPercentDry, double ProteinPercentDry, double Liquefaction);

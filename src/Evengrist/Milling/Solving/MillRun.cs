@@ -1,0 +1,41 @@
+namespace Evengrist.Milling.Solving;
+
+/// <summary>A mill that is solved again and again as its settings are turned, each time from the stock of the time before. Not for several threads at once.</summary>
+/// <param name="model">The mill.</param>
+public sealed class MillRun(MillModel model)
+{
+    private readonly MillState state = model.State();
+    private double[] broken = [];
+    private (double Severity, double Gap) brokenAt = (double.NaN, double.NaN);
+
+    /// <summary>The mill.</summary>
+    public MillModel Model { get; } = model;
+
+    /// <summary>Its settings.</summary>
+    internal MillKnobs Knobs { get; set; } = model.Knobs();
+
+    /// <summary>Its stock.</summary>
+    internal MillState State => state;
+
+    /// <summary>Wheat behind the rolls of first break at the settings of the last time.</summary>
+    internal ReadOnlySpan<double> Broken => broken;
+
+    /// <summary>Solves at the settings; allocates nothing unless first break was turned.</summary>
+    public MillReport Solve()
+    {
+        var at = (Knobs.FirstBreak, Knobs.Nip[Model.Ways.First]);
+        if (brokenAt != at)
+        {
+            (broken, brokenAt) = (Model.Broken(Knobs), at);
+        }
+
+        return MillSolver.Solve(Model, Knobs, state, broken);
+    }
+
+    /// <summary>Solves and reads every passage and product off.</summary>
+    public MillSolution Read()
+    {
+        var report = Solve();
+        return new MillReading(Model, Knobs, state).Of(report);
+    }
+}
