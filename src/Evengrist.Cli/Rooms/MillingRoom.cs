@@ -10,7 +10,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Milling: the flow sheet.</summary>
 internal static class MillingRoom
 {
-    public static Command Of(Voice voice) => new("milling", "The mill on paper: passages, rolls, cloths, and where each outlet leads.") { Sheet(voice) };
+    public static Command Of(Voice voice) => new("milling", "The mill on paper: passages, rolls, cloths, and where each outlet leads.") { Sheet(voice), MillBalanceVerb.Of(voice) };
 
     private static Command Sheet(Voice voice)
     {

@@ -18,9 +18,4 @@ internal static class BinDraws
             }
         }
     }
-
-    /// <summary>The tonnes of a movement that fall into a stretch of time; a flow counts by its part.</summary>
-    public static double Tonnes(Movement movement, Instant from, Instant to) => (double)movement.Mass.Tonnes * (movement.IsFlow
-        ? Math.Max(0, (Instant.Min(movement.Until, to) - Instant.Max(movement.At, from)) / (movement.Until - movement.At))
-        : movement.At >= from && movement.At < to ? 1 : 0);
 }

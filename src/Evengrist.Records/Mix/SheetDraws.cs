@@ -32,8 +32,8 @@ public sealed record SheetDraws(KeptSheet Kept, IReadOnlyList<GateDraw> Gates, d
     private static SheetDraws Of(Book book, KeptSheet kept, Movement[] draws, Instant at)
     {
         var (from, to) = (kept.Sheet.From, Instant.Min(kept.Sheet.Until, at));
-        var there = draws.Where(m => BinDraws.Tonnes(m, from, to) > 0).ToArray();
-        var gates = there.GroupBy(m => m.From).Select(g => new GateDraw(book[g.Key].Code, g.Sum(m => BinDraws.Tonnes(m, from, to)), Running([.. g], from, to))).OrderBy(g => g.Bin, StringComparer.OrdinalIgnoreCase);
+        var there = draws.Where(m => m.TonnesWithin(from, to) > 0).ToArray();
+        var gates = there.GroupBy(m => m.From).Select(g => new GateDraw(book[g.Key].Code, g.Sum(m => m.TonnesWithin(from, to)), Running([.. g], from, to))).OrderBy(g => g.Bin, StringComparer.OrdinalIgnoreCase);
         return new SheetDraws(kept, [.. gates], Running(there, from, to));
     }
 

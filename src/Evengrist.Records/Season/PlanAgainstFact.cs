@@ -37,5 +37,5 @@ public sealed record PlanAgainstFact(string Bin, string WheatClass, double Plann
         return [.. rows.Concat(others).Where(r => r.PlannedTonnes > 0.5 || r.DrawnTonnes > 0.5).OrderBy(r => r.Bin, StringComparer.OrdinalIgnoreCase)];
     }
 
-    private static double Drawn(Book book, PlaceId bin, Instant from, Instant to) => BinDraws.Of(book, bin, from, to).Sum(m => BinDraws.Tonnes(m, from, to));
+    private static double Drawn(Book book, PlaceId bin, Instant from, Instant to) => BinDraws.Of(book, bin, from, to).Sum(m => m.TonnesWithin(from, to));
 }

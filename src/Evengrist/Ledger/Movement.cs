@@ -16,6 +16,13 @@ public readonly record struct Movement(FactId Id, PlaceId From, PlaceId To, Mass
     /// <summary>Whether it lasted: a flow, not a load set down at once.</summary>
     public bool IsFlow => Until > At;
 
+    /// <summary>Tonnes of it that fall into a span of time, the end left out; a flow counts by its part.</summary>
+    /// <param name="from">Beginning of the span.</param>
+    /// <param name="until">Its end.</param>
+    public double TonnesWithin(Instant from, Instant until) => (double)Mass.Tonnes * (IsFlow
+        ? Math.Max(0, (Instant.Min(Until, until) - Instant.Max(At, from)) / (Until - At))
+        : At >= from && At < until ? 1 : 0);
+
     /// <summary>Whether left began before right; of two that began together, the one recorded first.</summary>
     public static bool operator <(Movement left, Movement right) => left.CompareTo(right) < 0;
 

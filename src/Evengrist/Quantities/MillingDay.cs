@@ -15,4 +15,14 @@ public static class MillingDay
         var local = moment.InZone(zone).LocalDateTime;
         return local.TimeOfDay >= begins ? local.Date : local.Date.PlusDays(-1);
     }
+
+    /// <summary>The moment at which the milling day of a date begins; an hour the clock skips or has twice is read leniently.</summary>
+    /// <param name="day">The date.</param>
+    /// <param name="zone">The site's time zone.</param>
+    /// <param name="begins">The hour at which a milling day begins.</param>
+    public static Instant Begin(LocalDate day, DateTimeZone zone, LocalTime begins)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        return zone.AtLeniently(day + begins).ToInstant();
+    }
 }

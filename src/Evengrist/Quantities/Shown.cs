@@ -37,7 +37,7 @@ public static class Shown
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(percentOfWheat);
         return system == UnitSystem.Si
             ? new(Digits(percentOfWheat, 1), "%")
-            : new(Digits(100m / Mass.PoundsPerWheatBushel / (percentOfWheat / 100m), 2), "bu/cwt");
+            : new(Digits(FlourYield.BushelsPerHundredweight(percentOfWheat), 2), "bu/cwt");
     }
 
     /// <summary>

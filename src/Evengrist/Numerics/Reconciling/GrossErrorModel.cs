@@ -31,9 +31,12 @@ public static class GrossErrorModel
                 return new GrossErrorNotNamed(first, suspects);
             }
 
+            // Of those that cannot be told apart, the one whose bias would be the fewest of its own uncertainties.
+            Adjusted[] like = [worst, .. Alike(now, worst)];
+            worst = like.OrderByDescending(a => now.SeenOf(a)).ThenBy(a => a.Unknown.Name, StringComparer.Ordinal).First();
             spec = spec.Without(worst.Unknown.Name, worst.Value);
             var rest = ReconcileModel.Of(spec);
-            suspects.Add(Seen(now, worst, rest));
+            suspects.Add(Seen(worst, [.. like.Where(a => a != worst).Select(a => a.Unknown.Name)], rest));
             if (rest is not Reconciled again)
             {
                 return rest is NothingToAdjust left ? new GrossErrorsNamed(first, suspects, left) : new GrossErrorNotNamed(first, suspects);
@@ -45,18 +48,14 @@ public static class GrossErrorModel
         return suspects.Count == 0 ? new NoGrossError(first) : new GrossErrorsNamed(first, suspects, now);
     }
 
-    private static Suspect Seen(Reconciled with, Adjusted worst, ReconcileOutcome without)
+    private static Suspect Seen(Adjusted worst, string[] alike, ReconcileOutcome without)
     {
         var found = (without as Balanced)?[worst.Unknown.Name];
-        return new Suspect(worst.Unknown.Name, worst.Z!.Value, Alike(with, worst), found?.StandardUncertainty is null ? null : worst.Unknown.Value - found.Value,
+        return new Suspect(worst.Unknown.Name, worst.Z!.Value, alike, found?.StandardUncertainty is null ? null : worst.Unknown.Value - found.Value,
             found?.StandardUncertainty is { } u ? Math.Sqrt((u * u) + Math.Pow(worst.Unknown.StandardUncertainty!.Value, 2)) : null);
     }
 
     // Two measurements cannot be told apart where the constraints see their errors in one and the same direction.
-    private static string[] Alike(Reconciled with, Adjusted worst)
-    {
-        Adjusted[] measured = [.. with.Values.Where(v => v.Unknown.IsMeasured)];
-        var at = Array.IndexOf(measured, worst);
-        return [.. measured.Where((v, j) => j != at && v.Z is not null && Math.Abs(with.Shared[at, j]) >= SameDirection * Math.Sqrt(with.Shared[at, at] * with.Shared[j, j])).Select(v => v.Unknown.Name)];
-    }
+    private static Adjusted[] Alike(Reconciled with, Adjusted worst) =>
+        [.. with.Values.Where(v => v != worst && v.Z is not null && Math.Abs(with.SharedOf(worst, v)) >= SameDirection * Math.Sqrt(with.SeenOf(worst) * with.SeenOf(v)))];
 }

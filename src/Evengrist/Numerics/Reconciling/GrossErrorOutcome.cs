@@ -24,7 +24,7 @@ public sealed record GrossErrorNotNamed(Reconciled Before, IReadOnlyList<Suspect
 public sealed record GrossErrorNotSought(ReconcileOutcome Why) : GrossErrorOutcome(Why);
 
 /// <summary>A measurement that does not fit the others.</summary>
-/// <param name="Name">Which.</param>
+/// <param name="Name">Which; of several alike the one whose bias would be the fewest of its own uncertainties.</param>
 /// <param name="Z">How far it stood out when it was set aside.</param>
 /// <param name="Alike">Others that would explain the misfit exactly as well, so that nothing here tells which of them it is; empty where it stands out alone.</param>
 /// <param name="Bias">Measured less what the others say, in its unit; null where the others do not say.</param>

@@ -27,11 +27,11 @@ public abstract record Balanced(IReadOnlyList<Adjusted> Values, Matrix<double> C
 /// <summary>Measurements checked against one another and adjusted.</summary>
 public sealed record Reconciled : Balanced
 {
-    internal Reconciled(IReadOnlyList<Adjusted> values, Matrix<double> covariance, double squares, int freedom, int rounds, Matrix<double> shared)
-        : base(values, covariance, squares, freedom, rounds) => Shared = shared;
+    private readonly Matrix<double> shared;
+    private readonly Adjusted[] measured;
 
-    /// <summary>Spread of the corrections, each over its measurement's uncertainty, in the order of the measured quantities: a projection.</summary>
-    internal Matrix<double> Shared { get; }
+    internal Reconciled(IReadOnlyList<Adjusted> values, Matrix<double> covariance, double squares, int freedom, int rounds, Matrix<double> shared)
+        : base(values, covariance, squares, freedom, rounds) => (this.shared, measured) = (shared, [.. values.Where(v => v.Unknown.IsMeasured)]);
 
     /// <summary>J beyond which errors of the stated size are not believed.</summary>
     /// <param name="level">Chance of a false alarm, above 0 and below 1; usually 0.05.</param>
@@ -42,6 +42,12 @@ public sealed record Reconciled : Balanced
 
     /// <summary>|z| beyond which a measurement is suspect, so that among all that are checked a false alarm has the chance given: Šidák's inequality, as Mah and Tamhane use it (Chemical Engineering Science 37 (1982) 828) [from memory].</summary>
     public double CriticalZ(double level) => Normal.InvCDF(0, 1, 1 - ((1 - Math.Pow(1 - level, 1.0 / Values.Count(v => v.Z is not null))) / 2));
+
+    /// <summary>Covariance of two corrections, each over its measurement's uncertainty: an entry of a projection.</summary>
+    internal double SharedOf(Adjusted one, Adjusted other) => shared[Array.IndexOf(measured, one), Array.IndexOf(measured, other)];
+
+    /// <summary>How much of a measurement's own error the constraints see, 0 to 1.</summary>
+    internal double SeenOf(Adjusted one) => SharedOf(one, one);
 }
 
 /// <summary>The constraints check no measurement: each value stays as measured, and what can be found from them is found.</summary>

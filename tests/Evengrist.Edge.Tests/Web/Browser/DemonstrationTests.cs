@@ -12,6 +12,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/bins?outflow=core")]
     [InlineData("/bins/B14")]
     [InlineData("/ledger?text=telephone")]
+    [InlineData("/ledger/balance/mill?section=UA&weighed=430&first=16&kwh=30000")]
+    [InlineData("/ledger/balance/mill?over=month")]
     [InlineData("/season")]
     [InlineData("/mix?flour=WB")]
     [InlineData("/mix?flour=HG")]
