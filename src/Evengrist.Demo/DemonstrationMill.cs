@@ -72,6 +72,7 @@ public static class DemonstrationMill
         }
 
         year.Sheets.KeepPapers(mill);
+        StreamBooks.Keep(mill);
         Payments.Record(mill);
     }
 

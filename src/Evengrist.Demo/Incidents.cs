@@ -16,25 +16,16 @@ internal static class Incidents
         (44, 11.90m, 12.14m), (48, 11.97m, 12.27m), (52, 11.81m, 12.09m), (55, 11.85m, 12.10m), (58, 11.92m, 12.25m), (60, 11.89m, 12.16m),
     ];
 
-    // The stream survey of 16 September: share of the wheat on the rolls, ash and protein at 14mb.
-    private static readonly (string Stream, decimal Share, decimal Ash, decimal Protein)[] Streams =
-    [
-        ("1M", 14.0m, 0.37m, 11.0m), ("2M", 12.5m, 0.39m, 11.1m), ("1MF", 8.0m, 0.40m, 11.2m), ("SZ1", 6.5m, 0.42m, 11.0m), ("3M", 7.0m, 0.44m, 11.5m), ("2B", 4.2m, 0.50m, 13.3m),
-        ("SZ2", 3.2m, 0.52m, 11.4m), ("1B", 3.0m, 0.52m, 12.6m), ("4M", 4.5m, 0.52m, 11.9m), ("5M", 3.5m, 0.64m, 12.2m), ("3B", 2.6m, 0.68m, 14.6m), ("6M", 2.2m, 0.82m, 12.6m),
-        ("4B", 1.4m, 0.98m, 16.0m), ("1T", 1.0m, 1.10m, 13.2m), ("7M", 1.3m, 1.15m, 13.0m), ("5B", 0.7m, 1.30m, 16.6m), ("BRD", 1.3m, 1.45m, 15.8m), ("SHD", 0.8m, 1.60m, 15.0m),
-    ];
-
     /// <summary>How much too high the flour NIR read protein at a moment, points.</summary>
     public static double NirShift(Instant at) => at >= LampChanged && at < LampSetRight ? 0.28 : 0;
 
     /// <summary>The laboratory's own facts of a day.</summary>
     public static void InTheLaboratory(Desk lab, LocalDate day)
     {
-        if (day == new LocalDate(2025, 9, 16))
+        if (day == StreamBooks.Day)
         {
-            for (var i = 0; i < Streams.Length; i++)
+            foreach (var (i, (stream, share, ash, protein, _)) in StreamBooks.Streams.Index())
             {
-                var (stream, share, ash, protein) = Streams[i];
                 var at = MillCalendar.At(day, 9) + Duration.FromMinutes(3 * i);
                 lab.Read("UA", at, Property.Ash, ash, "%", Basis.At14, $"furnace, stream {stream} at {share} % of wheat", "furnace 1", 0.005m);
                 lab.Read("UA", at, Property.Protein, protein, "%", Basis.At14, $"combustion, stream {stream} at {share} % of wheat", "N-1", 0.05m);

@@ -13,6 +13,7 @@ public static class StreamsApi
     {
         var streams = app.MapGroup("/api/streams").WithTags("Streams");
         streams.MapPosed<StreamsCurveAnswer>("curve", CurveAsync, StreamsCurveCase.Help, "The ash and protein curve of a stream survey, where flour of an ash ends, and what given products come to; opens no valve, needs no records");
+        streams.MapSurveys();
         streams.MapPosed<StreamsDivideAnswer>("divide", DivideAsync, StreamsDivideCase.Help, "The divide of a stream survey into several flours that brings most and keeps every limit, or which limits clash; opens no valve, needs no records");
     }
 

@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 
 namespace Evengrist.Quantities;
 
-/// <summary>JSON that people write and the mill keeps: camel case; enums by name; a basis as <c>12mb</c> or <c>dry</c>; dates as 2025-07-09. Unknown, missing and repeated fields are faults.</summary>
+/// <summary>JSON that people write and the mill keeps: camel case; enums by name; a basis as <c>12mb</c> or <c>dry</c>; dates as 2025-07-09; moments as 2026-01-14T12:00:00Z. Unknown, missing and repeated fields are faults.</summary>
 public static class StrictJson
 {
     /// <summary>How it is read and written; a new one each time, for its owner to add to and keep.</summary>
@@ -19,7 +19,7 @@ public static class StrictJson
         RespectRequiredConstructorParameters = true,
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         IgnoreReadOnlyProperties = true,
-        Converters = { new JsonStringEnumConverter(enums, allowIntegerValues: false), new BasisJson(), new DateJson() },
+        Converters = { new JsonStringEnumConverter(enums, allowIntegerValues: false), new BasisJson(), new DateJson(), new MomentJson() },
     };
 
     /// <summary>Reads a value and checks it.</summary>

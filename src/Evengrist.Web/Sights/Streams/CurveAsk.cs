@@ -1,5 +1,6 @@
 using Evengrist.Quantities;
 using Evengrist.Streams;
+using Evengrist.Streams.Dividing;
 using Evengrist.Web.Sights.Season;
 
 namespace Evengrist.Web.Sights.Streams;
@@ -33,10 +34,12 @@ public sealed record CurveAsk(TypedFields Fields, StreamTable? Table, IReadOnlyD
         """;
 
     /// <summary>Reads the fields.</summary>
-    public static CurveAsk Of(Func<string, string?> typed)
+    /// <param name="typed">What was typed; nothing where the form was not sent.</param>
+    /// <param name="start">The survey that stands in the form before anything was typed; null for none.</param>
+    public static CurveAsk Of(Func<string, string?> typed, DivideSpec? start = null)
     {
         var fields = new TypedFields(typed);
-        var (text, named) = (fields.Text("survey", ""), fields.Text("basis", Basis.At14.ToString()));
+        var (text, named) = (fields.Text("survey", start is null ? "" : SurveyText.Of(start.Table, start.Valves)), fields.Text("basis", (start?.Table.Basis ?? Basis.At14).ToString()));
         var cut = fields.Number("cut", "Ash to cut at");
         if (text.Length == 0)
         {
@@ -54,7 +57,7 @@ public sealed record CurveAsk(TypedFields Fields, StreamTable? Table, IReadOnlyD
         }
 
         var lines = SurveyLines.Of(text);
-        var table = new StreamTable(lines.Streams, basis);
+        var table = new StreamTable(lines.Streams, basis) { Methods = start?.Table.Methods ?? new StreamMethods() };
         foreach (var fault in lines.Faults.Count > 0 ? lines.Faults : table.Faults())
         {
             fields.Fault(fault);

@@ -36,7 +36,7 @@ public sealed record DivideAsk(TypedFields Fields, DivideSpec? Spec)
         FlourWish[] flours = [.. Enumerable.Range(0, DivideFlourRow.Rows).Select(row => DivideFlourRow.Read(fields, row, before?.ElementAtOrDefault(row))).OfType<FlourWish>()];
         var rest = new FlourWish(fields.Text("rest", start?.Rest.Code ?? "feed"), DivideFlourRow.Money(fields.Number("rest-price", "Price of the rest", (double)(start?.Rest.PricePerTonne ?? 0))));
         var (rate, hours) = (fields.Needed("rate", "Wheat", start?.RateTonnesPerHour ?? 10), fields.Needed("hours", "Hours a day", start?.HoursPerDay ?? 24));
-        var methods = MethodsOf(fields, start?.Table.Methods ?? new StreamMethods());
+        var methods = MethodFields.Read(fields, start?.Table.Methods ?? new StreamMethods());
         if (text.Length == 0 || (flours.Length == 0 && fields.Faults.Count == 0))
         {
             return new DivideAsk(fields, null);
@@ -51,10 +51,4 @@ public sealed record DivideAsk(TypedFields Fields, DivideSpec? Spec)
 
         return new DivideAsk(fields, fields.Faults.Count == 0 ? spec : null);
     }
-
-    private static StreamMethods MethodsOf(TypedFields fields, StreamMethods start) => new()
-    {
-        Ash = fields.Needed("u-ash", "± of ash", start.Ash), Protein = fields.Needed("u-protein", "± of protein", start.Protein), FallingNumberShare = fields.Needed("u-fn", "± of falling number", 100 * start.FallingNumberShare) / 100,
-        StarchDamage = fields.Needed("u-damage", "± of starch damage", start.StarchDamage), YieldShare = fields.Needed("u-yield", "± of yield", 100 * start.YieldShare) / 100,
-    };
 }

@@ -1,9 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
-using System.Text.Json.Serialization;
 using Evengrist.Quantities;
-using NodaTime;
-using NodaTime.Text;
 
 namespace Evengrist.Mix.Sheets;
 
@@ -11,7 +8,7 @@ namespace Evengrist.Mix.Sheets;
 /// <remarks>Camel case; properties by name; a basis as <c>12mb</c> or <c>none</c>; moments as 2026-01-14T12:00:00Z. Unknown and missing fields are faults.</remarks>
 public static class MixSheetJson
 {
-    private static readonly JsonSerializerOptions Options = Made();
+    private static readonly JsonSerializerOptions Options = StrictJson.Options();
 
     /// <summary>The sheet as JSON.</summary>
     public static string Write(MixSheet sheet) => JsonSerializer.Serialize(sheet, Options);
@@ -26,19 +23,4 @@ public static class MixSheetJson
         read is null || read.Gates.Any(g => g is null || g.Values.Any(v => v is null)) || read.Limits.Any(l => l is null) || read.Expected.Any(e => e is null) || read.LeftOut.Any(l => l is null) || read.Remarks.Any(r => r is null)
             ? ["A mix sheet is an object whose gates, limits and expected values are objects; read null."]
             : MixSheetCheck.Faults(read);
-
-    private static JsonSerializerOptions Made()
-    {
-        var options = StrictJson.Options();
-        options.Converters.Add(new MomentJson());
-        return options;
-    }
-
-    private sealed class MomentJson : JsonConverter<Instant>
-    {
-        public override Instant Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-            reader.TokenType == JsonTokenType.String && InstantPattern.ExtendedIso.Parse(reader.GetString()!).TryGetValue(default, out var moment) ? moment : throw new JsonException("A moment is written like 2026-01-14T12:00:00Z.");
-
-        public override void Write(Utf8JsonWriter writer, Instant value, JsonSerializerOptions options) => writer.WriteStringValue(InstantPattern.ExtendedIso.Format(value));
-    }
 }

@@ -18,19 +18,31 @@ public static class DivideFaults
         var streams = spec.Table.Streams.Select(s => s.Code).ToHashSet(StringComparer.Ordinal);
         IReadOnlyList<string> faults =
         [
-            .. spec.Flours.Count is 0 or > DivideSpec.MostFlours ? [$"There are {spec.Flours.Count} flours: give 1 to {DivideSpec.MostFlours}."] : Array.Empty<string>(),
-            .. spec.Places.Any(p => string.IsNullOrWhiteSpace(p.Code)) ? ["A flour has no name: give it one."] : Array.Empty<string>(),
-            .. spec.Places.GroupBy(p => p.Code, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: give each flour once, and the rest another name."),
+            .. OfPlaces(spec.Flours, spec.Rest, spec.HoursPerDay),
             .. spec.RateTonnesPerHour is > 0 and <= 1000 ? Array.Empty<string>() : [Say($"Tonnes of wheat an hour lie above 0 and at most at 1000; got {spec.RateTonnesPerHour}.")],
-            .. spec.HoursPerDay is > 0 and <= 24 ? Array.Empty<string>() : [Say($"Hours a day lie above 0 and at most at 24; got {spec.HoursPerDay}.")],
-            .. spec.Places.Where(p => Math.Abs(p.PricePerTonne) > 100_000m).Select(p => Say($"{p.Code}: a price lies between -100000 and 100000; got {p.PricePerTonne}.")),
-            .. spec.Rest is { LeastYield: null, MostYield: null, Limits.Count: 0, CalledFlour: false } ? Array.Empty<string>() : [$"{spec.Rest.Code} takes what goes to no flour and has no limits: make it a flour, or leave them out."],
-            .. spec.Flours.SelectMany(OfFlour),
             .. spec.Valves.Where(v => !streams.Contains(v.Stream)).Select(v => $"There is a valve for {v.Stream}, and no such stream in the survey."),
             .. spec.Valves.GroupBy(v => v.Stream, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"The valve of {g.Key} stands there {g.Count()} times: give it once."),
             .. spec.Valves.SelectMany(v => (v.May ?? []).Append(v.Locked).Append(v.Now).OfType<string>().Where(c => !places.Contains(c)).Distinct().Select(c => $"{v.Stream} may go to {c}, and there is no such flour: there are {string.Join(", ", places)}.")),
         ];
         return faults.Count > 0 ? faults : [.. Unread(spec)];
+    }
+
+    /// <summary>What is wrong with the flours alone.</summary>
+    public static IReadOnlyList<string> OfPlaces(IReadOnlyList<FlourWish> flours, FlourWish rest, double hoursPerDay)
+    {
+        ArgumentNullException.ThrowIfNull(flours);
+        ArgumentNullException.ThrowIfNull(rest);
+        FlourWish[] places = [.. flours, rest];
+        return
+        [
+            .. flours.Count is 0 or > DivideSpec.MostFlours ? [$"There are {flours.Count} flours: give 1 to {DivideSpec.MostFlours}."] : Array.Empty<string>(),
+            .. places.Any(p => string.IsNullOrWhiteSpace(p.Code)) ? ["A flour has no name: give it one."] : Array.Empty<string>(),
+            .. places.GroupBy(p => p.Code, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: give each flour once, and the rest another name."),
+            .. hoursPerDay is > 0 and <= 24 ? Array.Empty<string>() : [Say($"Hours a day lie above 0 and at most at 24; got {hoursPerDay}.")],
+            .. places.Where(p => Math.Abs(p.PricePerTonne) > 100_000m).Select(p => Say($"{p.Code}: a price lies between -100000 and 100000; got {p.PricePerTonne}.")),
+            .. rest is { LeastYield: null, MostYield: null, Limits.Count: 0, CalledFlour: false } ? Array.Empty<string>() : [$"{rest.Code} takes what goes to no flour and has no limits: make it a flour, or leave them out."],
+            .. flours.SelectMany(OfFlour),
+        ];
     }
 
     private static IEnumerable<string> OfFlour(FlourWish flour)
