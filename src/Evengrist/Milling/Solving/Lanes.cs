@@ -67,6 +67,42 @@ internal static class Lanes
         }
     }
 
+    /// <summary>stock += share · (other − stock).</summary>
+    public static void Toward(Span<double> stock, ReadOnlySpan<double> other, ReadOnlySpan<double> share)
+    {
+        var wide = MemoryMarshal.Cast<double, Vector<double>>(stock);
+        var others = MemoryMarshal.Cast<double, Vector<double>>(other);
+        var shares = MemoryMarshal.Cast<double, Vector<double>>(share);
+        for (var i = 0; i < wide.Length; i++)
+        {
+            wide[i] += shares[i] * (others[i] - wide[i]);
+        }
+
+        for (var i = wide.Length * Vector<double>.Count; i < stock.Length; i++)
+        {
+            stock[i] += share[i] * (other[i] - stock[i]);
+        }
+    }
+
+    /// <summary>Sum of the products of two rows, as long as the first.</summary>
+    public static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        var lanes = MemoryMarshal.Cast<double, Vector<double>>(one);
+        var others = MemoryMarshal.Cast<double, Vector<double>>(other[..one.Length]);
+        var (wide, sum) = (Vector<double>.Zero, 0.0);
+        for (var i = 0; i < lanes.Length; i++)
+        {
+            wide += lanes[i] * others[i];
+        }
+
+        for (var i = lanes.Length * Vector<double>.Count; i < one.Length; i++)
+        {
+            sum += one[i] * other[i];
+        }
+
+        return sum + Vector.Sum(wide);
+    }
+
     /// <summary>Sum of a row.</summary>
     public static double Sum(ReadOnlySpan<double> row)
     {

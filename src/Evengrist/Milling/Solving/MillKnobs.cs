@@ -3,7 +3,7 @@ namespace Evengrist.Milling.Solving;
 /// <summary>What can be turned in a prepared mill without making it anew: settings and what tuning finds, each as a factor on what the flow sheet says.</summary>
 internal sealed class MillKnobs
 {
-    internal MillKnobs(int passages, int outlets, double[] shares)
+    public MillKnobs(int passages, int outlets, double[] shares)
         => (Nip, Bran, Air, Cut, Shares) = (Ones(passages), Ones(passages), Ones(passages), Ones(outlets), shares);
 
     private MillKnobs(MillKnobs other)
@@ -12,28 +12,28 @@ internal sealed class MillKnobs
         (FirstBreak, Feed) = (other.FirstBreak, other.Feed);
     }
 
-    /// <summary>By passage: how hard its rolls nip; a gap half as wide is a factor of 2.</summary>
-    internal double[] Nip { get; }
+    /// <summary>By passage: how hard its rolls nip or its beaters strip; a gap half as wide is a factor of 2.</summary>
+    public double[] Nip { get; }
 
     /// <summary>By passage: how readily bran breaks there.</summary>
-    internal double[] Bran { get; }
+    public double[] Bran { get; }
 
     /// <summary>By passage: speed of a purifier's air.</summary>
-    internal double[] Air { get; }
+    public double[] Air { get; }
 
     /// <summary>By outlet: size that passes its cloth.</summary>
-    internal double[] Cut { get; }
+    public double[] Cut { get; }
 
     /// <summary>By way: share of its outlet.</summary>
-    internal double[] Shares { get; }
+    public double[] Shares { get; }
 
     /// <summary>Severity of first break on whole kernels.</summary>
-    internal double FirstBreak { get; set; } = 1;
+    public double FirstBreak { get; set; } = 1;
 
     /// <summary>Flow of wheat, as a factor.</summary>
-    internal double Feed { get; set; } = 1;
+    public double Feed { get; set; } = 1;
 
-    internal MillKnobs Copy() => new(this);
+    public MillKnobs Copy() => new(this);
 
     private static double[] Ones(int count)
     {

@@ -5,6 +5,7 @@ namespace Evengrist.Milling.Solving;
 public sealed class MillRun(MillModel model)
 {
     private readonly MillState state = model.State();
+    private MillState? scratch;
     private double[] broken = [];
     private (double Severity, double Gap) brokenAt = (double.NaN, double.NaN);
 
@@ -17,8 +18,11 @@ public sealed class MillRun(MillModel model)
     /// <summary>Its stock.</summary>
     internal MillState State => state;
 
-    /// <summary>Wheat behind the rolls of first break at the settings of the last time.</summary>
-    internal ReadOnlySpan<double> Broken => broken;
+    /// <summary>Room to try a passage in without touching the stock.</summary>
+    internal MillState Scratch => scratch ??= Model.State();
+
+    /// <summary>Wheat behind the rolls of first break at some settings.</summary>
+    internal double[] BrokenAt(MillKnobs knobs) => brokenAt == (knobs.FirstBreak, knobs.Nip[Model.Ways.First]) ? broken : Model.Broken(knobs);
 
     /// <summary>Solves at the settings; allocates nothing unless first break was turned.</summary>
     public MillReport Solve()

@@ -30,8 +30,7 @@ internal static class PassageStep
 
     private static void Grind(MillModel model, Machine machine, int passage, double load, MillKnobs knobs, MillState state, Span<double> stock)
     {
-        var ease = machine.RollLoad <= 0 ? 1
-            : Math.Pow(knobs.Nip[passage], model.Parameters.NipExponent) * (load > 0 ? Math.Pow(load / machine.RollLoad, -model.Parameters.RollLoadExponent) : 1);
+        var ease = Math.Pow(knobs.Nip[passage], model.Parameters.NipExponent) * (machine.RollLoad > 0 && load > 0 ? Math.Pow(load / machine.RollLoad, -model.Parameters.RollLoadExponent) : 1);
         var n = model.Classes.Count;
         var broken = state.Broken.AsSpan(passage * stock.Length, stock.Length);
         var picked = state.Picked.AsSpan(0, stock.Length);

@@ -1,0 +1,76 @@
+using Evengrist.Milling.Solving;
+
+namespace Evengrist.Milling.Response;
+
+/// <summary>What turning one knob does at once, before it runs through the mill: change of the outlets of its passage, or of where an outlet's stock arrives.</summary>
+/// <param name="Passage">The passage.</param>
+/// <param name="Outlets">Change of its outlets, by part and size, for each unit the knob is turned (of a factor: its logarithm).</param>
+/// <param name="Load">Change of what enters the passage itself from outside, t/h.</param>
+internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
+{
+    private const double Step = 1e-4;
+
+    /// <summary>The push of a knob that belongs to a passage; a share's is not one.</summary>
+    public static KnobPush Of(MillRun run, Knob knob)
+    {
+        var (ways, feed) = (run.Model.Ways, run.Model.Wheat.DryTonnesPerHour * run.Knobs.Feed);
+        var passage = knob.Kind switch
+        {
+            KnobKind.Cut => Array.FindIndex(ways.FirstOutlet, f => f > knob.Index) - 1,
+            KnobKind.FirstBreak or KnobKind.Feed => ways.First,
+            _ => knob.Index,
+        };
+        var load = knob.Kind is KnobKind.Feed ? feed : 0;
+        return new KnobPush(passage, Difference(run, passage, sign => (Turned(run.Knobs, knob, sign * Step), 0)), load);
+    }
+
+    /// <summary>The push of a load: what its rolls and cloths do as a passage carries 1 t/h more of the same stock it has.</summary>
+    public static KnobPush OfLoad(MillRun run, int passage)
+    {
+        var step = Step * Math.Max(run.State.Load[passage], 1e-6);
+        var push = Difference(run, passage, sign => (run.Knobs, sign * step));
+        for (var k = 0; k < push.Length; k++)
+        {
+            push[k] *= Step / step;
+        }
+
+        return new KnobPush(passage, push, 0);
+    }
+
+    /// <summary>Knobs with one turned by a factor e^amount.</summary>
+    public static MillKnobs Turned(MillKnobs knobs, Knob knob, double amount)
+    {
+        var (turned, factor) = (knobs.Copy(), Math.Exp(amount));
+        switch (knob.Kind)
+        {
+            case KnobKind.Nip: turned.Nip[knob.Index] *= factor; break;
+            case KnobKind.Bran: turned.Bran[knob.Index] *= factor; break;
+            case KnobKind.Cut: turned.Cut[knob.Index] *= factor; break;
+            case KnobKind.Air: turned.Air[knob.Index] *= factor; break;
+            case KnobKind.FirstBreak: turned.FirstBreak *= factor; break;
+            case KnobKind.Feed: turned.Feed *= factor; break;
+            default: throw new ArgumentOutOfRangeException(nameof(knob), knob, "is not turned by a factor");
+        }
+
+        return turned;
+    }
+
+    private static double[] Difference(MillRun run, int passage, Func<int, (MillKnobs Knobs, double Load)> at)
+    {
+        var (model, ways) = (run.Model, run.Model.Ways);
+        var (from, length) = (ways.FirstOutlet[passage] * model.Width, (ways.FirstOutlet[passage + 1] - ways.FirstOutlet[passage]) * model.Width);
+        var (difference, scratch) = (new double[length], run.Scratch);
+        foreach (var sign in (int[])[1, -1])
+        {
+            var (knobs, load) = at(sign);
+            run.State.In.AsSpan(passage * model.Width, model.Width).CopyTo(scratch.In.AsSpan(passage * model.Width, model.Width));
+            PassageStep.Run(model, passage, run.State.Load[passage] + load, knobs, scratch, passage == ways.First ? run.BrokenAt(knobs) : []);
+            for (var k = 0; k < length; k++)
+            {
+                difference[k] += sign * scratch.Out[from + k] / (2 * Step);
+            }
+        }
+
+        return difference;
+    }
+}
