@@ -7,10 +7,10 @@ using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
 
-/// <summary>Flour streams: the ash curve and the best divide.</summary>
+/// <summary>Flour streams: the ash curve, the best divide and additions.</summary>
 internal static class StreamsRoom
 {
-    public static Command Of(Voice voice) => new("streams", "Flour streams: from the least ash to the most, and what runs together into which flour.") { Curve(voice), DivideVerb.Of(voice) };
+    public static Command Of(Voice voice) => new("streams", "Flour streams: from the least ash to the most, what runs together into which flour, and what is added.") { Curve(voice), DivideVerb.Of(voice), AdditionsVerb.Of(voice) };
 
     private static Command Curve(Voice voice)
     {

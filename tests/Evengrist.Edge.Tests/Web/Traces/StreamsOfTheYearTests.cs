@@ -85,6 +85,35 @@ public sealed class StreamsOfTheYearTests(DemonstrationSite site)
         Assert.Contains("Nobody is named", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
+    // The demonstration's own source stops the malt of white bread on 2 December from 14:10 to 14:35.
+    [Fact]
+    public async Task Additions_FindTheStoppedMaltFeederAndItsLots()
+    {
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/streams/additions?asof=2026-01-14T10:40");
+        Assert.Contains("malted barley flour FMA F-WB 2 Dec 2025 14:10 2 Dec 2025 14:35 25 4.86 11.662 list them · trace", page, StringComparison.Ordinal);
+        var link = System.Text.RegularExpressions.Regex.Match(await client.GetStringAsync(new Uri("/streams/additions", UriKind.Relative)), "href=\"(/streams/additions\\?stop=[^\"#]*)").Groups[1].Value;
+        var lots = await Tickets.TextAsync(client, WebUtility.HtmlDecode(link));
+        Assert.Contains("Lots that may hold flour without malted barley flour, from 2 Dec 2025 14:10", lots, StringComparison.Ordinal);
+        Assert.Contains("P-WB-251202-", lots, StringComparison.Ordinal);
+        Assert.Contains("None: whatever flour got an additive got it all the while", await Tickets.TextAsync(client, "/streams/additions?asof=2025-11-20T08:00"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task EnrichmentTables_AreKeptByVersionAndFaultsAreNamed()
+    {
+        using var client = site.Client();
+        using var named = await WebSite.PostAsync(client, "/who", "/choose", [new("name", "Osric Venn")]);
+        const string path = "/streams/additions/tables";
+        Assert.Contains("the mill has kept none of its own", await Tickets.TextAsync(client, path), StringComparison.Ordinal);
+        var json = """{"tables":[{"market":"United States","from":"1998-01-01","nutrients":[{"name":"iron","milligramsPerKg":44.1}],"mark":"House","source":"invented for this test"},{"market":"Elsewhere","from":"2020-01-01","nutrients":[{"name":"iron","milligramsPerKg":30}],"mark":"House","source":"invented for this test"}]}""";
+        using var refused = await WebSite.PostAsync(client, path, path, [new("_handler", "tables"), new("Json", json.Replace("44.1", "-1", StringComparison.Ordinal))]);
+        Assert.Contains("its aim lies above 0", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using var kept = await WebSite.PostAsync(client, path, path, [new("_handler", "tables"), new("Json", json)]);
+        Assert.Contains("Enrichment is reckoned by version 1", await kept.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("120.0 g/t of the premix", await Tickets.TextAsync(client, "/streams/additions?e-market=Elsewhere&e-c:iron=25"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Api_ListsAndKeepsSurveys()
     {
