@@ -1,4 +1,6 @@
 using Evengrist.Milling.Sheet;
+using Evengrist.Records;
+using Evengrist.Records.Milling;
 
 namespace Evengrist.Demo;
 
@@ -16,5 +18,14 @@ public static class HouseFlowSheets
         using var stored = typeof(HouseFlowSheets).Assembly.GetManifestResourceStream($"unit-{char.ToLowerInvariant(unit)}.json") ?? throw new ArgumentException($"The demonstration mill has no unit {unit}.", nameof(unit));
         using var reader = new StreamReader(stored);
         return FlowSheetJson.TryRead(reader.ReadToEnd(), out var sheet, out var faults) ? sheet : throw new InvalidOperationException(string.Join(" ", faults));
+    }
+
+    /// <summary>Keeps the sheets of both units, through the use case a person's goes through.</summary>
+    internal static void Keep(Mill mill)
+    {
+        foreach (var unit in Units)
+        {
+            FlowSheets.Keep(mill, $"{unit}", new FlowSheetPaper("As the unit stood when the crop year began.", Of(unit)), "Osric Venn", after: 0);
+        }
     }
 }

@@ -1,6 +1,6 @@
 namespace Evengrist.Milling.Sheet;
 
-/// <summary>A mill unit as data: its passages, how they are set, and where each outlet leads.</summary>
+/// <summary>A mill unit as data: its passages, how they are set, and where each outlet leads. Page: docs/model/flow-sheet.md.</summary>
 /// <param name="Name">What the unit is called.</param>
 /// <param name="FirstBreak">Code of the passage that takes the wheat.</param>
 /// <param name="Passages">The passages, in the order the mill lists them.</param>

@@ -24,15 +24,26 @@ public static class FlowSheetJson
     /// <param name="faults">Each fault a sentence that says where; empty where there is none.</param>
     public static bool TryRead(string json, [NotNullWhen(true)] out FlowSheet? sheet, out IReadOnlyList<string> faults) => StrictJson.TryRead(json, Options, Faults, out sheet, out faults);
 
-    private static IReadOnlyList<string> Faults(FlowSheet? read)
+    /// <summary>The sheet and why it was kept, as JSON.</summary>
+    public static string Write(FlowSheetPaper paper) => WideJson.Write(JsonSerializer.SerializeToNode(paper, Options) ?? throw new ArgumentNullException(nameof(paper)));
+
+    /// <summary>Reads a sheet with its reason and checks both.</summary>
+    /// <param name="json">The text.</param>
+    /// <param name="paper">The sheet and its reason; null where there is a fault.</param>
+    /// <param name="faults">Each fault a sentence that says where; empty where there is none.</param>
+    public static bool TryReadPaper(string json, [NotNullWhen(true)] out FlowSheetPaper? paper, out IReadOnlyList<string> faults) =>
+        StrictJson.TryRead(json, Options, p => Nulls(p?.Sheet) is { Count: > 0 } nulls ? nulls : p!.Faults(), out paper, out faults);
+
+    private static IReadOnlyList<string> Faults(FlowSheet? read) => Nulls(read) is { Count: > 0 } nulls ? nulls : read!.Faults();
+
+    private static IReadOnlyList<string> Nulls(FlowSheet? read)
     {
         if (read is null || read.Passages.Any(p => p is null) || read.Products.Any(p => p is null))
         {
             return ["A flow sheet is an object with a name, the code of its first break, a list of passages and a list of products; read null."];
         }
 
-        string[] empty = [.. read.Passages.Where(p => p.Cloths.Any(c => c is null || c.To.Any(s => s is null)) || p.Lifted.Concat(p.Rest).Any(s => s is null)).Select(p => $"{p.Code}: a cloth or a spout is null; give it or take it out.")];
-        return empty.Length > 0 ? empty : read.Faults();
+        return [.. read.Passages.Where(p => p.Cloths.Any(c => c is null || c.To.Any(s => s is null)) || p.Lifted.Concat(p.Rest).Any(s => s is null)).Select(p => $"{p.Code}: a cloth or a spout is null; give it or take it out.")];
     }
 
     private static JsonSerializerOptions Made()

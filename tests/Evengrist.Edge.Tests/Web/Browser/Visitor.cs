@@ -33,6 +33,7 @@ public sealed class Visitor(IBrowserContext context, IPage page) : IAsyncDisposa
         page.Console += (_, message) => complaints.AddRange(message.Type == "error" && !message.Text.Contains("404", StringComparison.Ordinal) ? [message.Text] : []);
         page.PageError += (_, error) => complaints.Add(error);
         await OpenAsync(path);
+        await page.WaitForFunctionAsync("() => !document.getElementById('flow-data') || document.querySelector('#flow svg')"); // A flow sheet is drawn after its page has come.
         await page.EvaluateAsync(Axe);
         foreach (var (width, dark, rules) in Looks)
         {

@@ -52,4 +52,17 @@ public sealed class FlowSheetJsonTests
         Assert.All(faults, f => Assert.NotEmpty(f));
         Assert.NotEmpty(faults);
     }
+
+    [Fact]
+    public void Paper_ThereAndBack_KeepsWhy()
+    {
+        Assert.True(FlowSheetJson.TryRead(Small.Json, out var sheet, out _));
+        var json = FlowSheetJson.Write(new FlowSheetPaper("Rolls were changed.", sheet));
+        Assert.True(FlowSheetJson.TryReadPaper(json, out var paper, out _));
+        Assert.Equal(("Rolls were changed.", FlowSheetJson.Write(sheet)), (paper.Reason, FlowSheetJson.Write(paper.Sheet)));
+        Assert.False(FlowSheetJson.TryReadPaper(json.Replace("Rolls were changed.", " ", StringComparison.Ordinal), out _, out var faults));
+        Assert.StartsWith("Say why this version is made", faults.Single(), StringComparison.Ordinal);
+        Assert.False(FlowSheetJson.TryReadPaper("null", out _, out _));
+        Assert.False(FlowSheetJson.TryReadPaper("{ \"reason\": \"none\" }", out _, out _));
+    }
 }

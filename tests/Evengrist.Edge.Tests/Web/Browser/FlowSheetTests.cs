@@ -1,0 +1,43 @@
+using Microsoft.Playwright;
+
+namespace Evengrist.Edge.Tests.Web.Browser;
+
+/// <summary>The flow sheet in a browser: its pages in every look, and the drawing.</summary>
+[Collection(BrowserCollection.Name)]
+public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromium chromium)
+{
+    [ChromiumTheory]
+    [InlineData("/milling")]
+    [InlineData("/milling/sheet?unit=Z")]
+    [InlineData("/milling/sheet/passage?unit=Z&code=B1")]
+    public async Task Page_OfAMillWithoutASheet_IsAccessibleAndFits(string path)
+    {
+        await using var visitor = await chromium.VisitorAsync(tiny.Address, 1280, dark: false);
+        await visitor.FindsNoFaultAsync(path);
+    }
+
+    [ChromiumTheory]
+    [InlineData("/milling")]
+    [InlineData("/milling/sheet?unit=A")]
+    [InlineData("/milling/sheet/passage?unit=A&code=B1")]
+    [InlineData("/milling/sheet/print?unit=B")]
+    public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path)
+    {
+        await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
+        await visitor.FindsNoFaultAsync(path);
+    }
+
+    [ChromiumFact]
+    public async Task FlowSheet_OfUnitA_IsDrawnWholeAndShowsWhereAPassageLeads()
+    {
+        await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
+        var page = visitor.Page;
+        await visitor.OpenAsync("/milling/sheet?unit=A");
+        await Assertions.Expect(page.Locator("#flow .box")).ToHaveCountAsync(31 + 21);
+        Assert.Equal(await page.EvaluateAsync<int>("JSON.parse(document.getElementById('flow-data').textContent).edges.length"), await page.Locator("#flow .way .line").CountAsync());
+        await page.Locator("#flow a.box[data-code='G2']").FocusAsync();
+        Assert.Equal(["1B", "2B", "B1", "B2", "G2", "M1F", "P4"], await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#flow .box.lit')].map(b => b.dataset.code).sort()"));
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "G2 of unit A" })).ToBeVisibleAsync();
+    }
+}
