@@ -83,6 +83,28 @@ public sealed class FlowSheetCaseTests(WebSite site)
         Assert.Contains("B1: a roll gap lies from 10 to 2000", await bad.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Keep_AndKept_AreOneFileThereAndBack()
+    {
+        using var folder = new Folder();
+        string[] mill = ["--data", folder.Path];
+        Assert.Equal(Exit.Done, Shell.Run(["mill", "new", "--name", "Little Mill", "--zone", "America/Chicago", .. mill]).Status);
+        var (status, output, _) = Shell.Run(["milling", "keep", "--in", Sample, "--unit", "B", "--by", "Ada Miller", "--reason", "as it stands", .. mill]);
+        Assert.Equal(Exit.Done, status);
+        Assert.Contains("Version 1 of B stands, kept by Ada Miller: as it stands", output, StringComparison.Ordinal);
+        Assert.Contains("Roll nips draw in", output, StringComparison.Ordinal);
+        Assert.Equal(File.ReadAllText(Sample), Shell.Run(["milling", "kept", "--unit", "B", .. mill]).Output.ReplaceLineEndings("\n"));
+        Assert.Contains("as it stands", Shell.Run(["milling", "kept", .. mill]).Output, StringComparison.Ordinal);
+
+        var changed = folder.File("changed.json", File.ReadAllText(Sample).Replace("\"gapMicrometres\": 550", "\"gapMicrometres\": 580", StringComparison.Ordinal));
+        Assert.Contains("Version 1 of B was kept meanwhile", Shell.Run(["milling", "keep", "--in", changed, "--unit", "B", "--by", "Ben", "--reason", "ground", .. mill]).Error, StringComparison.Ordinal);
+        Assert.Contains("Version 2 of B", Shell.Run(["milling", "keep", "--in", changed, "--unit", "B", "--by", "Ben", "--reason", "ground", "--after", "1", .. mill]).Output, StringComparison.Ordinal);
+        (status, _, var error) = Shell.Run(["milling", "kept", "--unit", "B", "--version", "3", .. mill]);
+        Assert.Equal(Exit.BadInput, status);
+        Assert.Contains("There is B up to version 2.", error, StringComparison.Ordinal);
+        Assert.Contains("Say why this version is made", Shell.Run(["milling", "keep", "--in", changed, "--unit", "C", "--by", "Ben", "--reason", " ", .. mill]).Error, StringComparison.Ordinal);
+    }
+
     private static async Task<HttpResponseMessage> PostAsync(HttpClient client, string text)
     {
         using var body = new StringContent(text, Encoding.UTF8, "application/json");

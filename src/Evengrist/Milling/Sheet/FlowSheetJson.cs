@@ -22,7 +22,12 @@ public static class FlowSheetJson
     /// <param name="json">The text.</param>
     /// <param name="sheet">The sheet; null where there is a fault.</param>
     /// <param name="faults">Each fault a sentence that says where; empty where there is none.</param>
-    public static bool TryRead(string json, [NotNullWhen(true)] out FlowSheet? sheet, out IReadOnlyList<string> faults) => StrictJson.TryRead(json, Options, Faults, out sheet, out faults);
+    public static bool TryRead(string json, [NotNullWhen(true)] out FlowSheet? sheet, out IReadOnlyList<string> faults)
+    {
+        var read = StrictJson.TryRead(json, Options, Faults, out sheet, out faults);
+        faults = [.. faults.Select(f => PassagePlace.Named(f, json))];
+        return read;
+    }
 
     /// <summary>The sheet and why it was kept, as JSON.</summary>
     public static string Write(FlowSheetPaper paper) => WideJson.Write(JsonSerializer.SerializeToNode(paper, Options) ?? throw new ArgumentNullException(nameof(paper)));

@@ -40,4 +40,13 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "G2 of unit A" })).ToBeVisibleAsync();
     }
+
+    [ChromiumFact]
+    public async Task WithoutScript_TheTableSaysTheSame()
+    {
+        await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 390, dark: true, script: false);
+        await visitor.OpenAsync("/milling/sheet?unit=A");
+        await Assertions.Expect(visitor.Page.GetByText("the table below says the same without it")).ToBeVisibleAsync();
+        await Assertions.Expect(visitor.Page.Locator("#passage-B1").Locator("xpath=..")).ToContainTextAsync("overs of 1120 µm to B2");
+    }
 }

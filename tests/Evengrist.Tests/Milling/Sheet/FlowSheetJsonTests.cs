@@ -27,9 +27,11 @@ public sealed class FlowSheetJsonTests
     }
 
     [Theory]
-    [InlineData("\"kind\": \"Sizing\"", "\"kind\": \"Grinding\"", "passages[1].kind (line 12): write one of Break, Sizing, Reduction, Purifying, Finishing, Grading.")]
+    [InlineData("\"kind\": \"Sizing\"", "\"kind\": \"Grinding\"", "S1, passages[1].kind (line 12): write one of Break, Sizing, Reduction, Purifying, Finishing, Grading.")]
     [InlineData("\"gapMicrometres\": 500", "\"gapMicrometres\": \"500\"", "write a number, without quotes")]
-    [InlineData("\"leaves\": \"Overs\", \"to\": [{ \"to\": \"germ\" }]", "\"to\": [{ \"to\": \"germ\" }]", "leaves must be there and is missing.")]
+    [InlineData("\"leaves\": \"Overs\", \"to\": [{ \"to\": \"germ\" }]", "\"to\": [{ \"to\": \"germ\" }]", "G1, passages[5].cloths[0]: leaves must be there and is missing.")]
+    [InlineData("\"code\": \"S1\"", "\"code\": 5", "passages[1].code (line 12): write a text in quotes.")]
+    [InlineData("{ \"code\": \"germ\", \"kind\": \"Germ\" }", "{ \"code\": \"germ\", \"kind\": 4 }", "germ, products[4].kind")]
     [InlineData("\"detacher\"", "\"detachers\"", "\"detachers\" (line 12")]
     [InlineData("\"detacher\": true", "\"outlets\": []", "\"outlets\" (line 12")]
     [InlineData("{ \"to\": \"germ\" }", "null", "G1: a cloth or a spout is null; give it or take it out.")]
