@@ -4,6 +4,7 @@ using Evengrist.Bench.Mix;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Season;
 using Evengrist.Bench.Season.Backtest;
+using Evengrist.Bench.Streams;
 using Evengrist.Bench.Year;
 
 return args switch
@@ -14,6 +15,7 @@ return args switch
     ["season", .. var rest] => SeasonBench.Run(rest),
     ["promise", .. var rest] => PromiseBench.Run(rest),
     ["mix"] => MixBench.Run(),
+    ["divide"] => DivideBench.Run(),
     ["backtest", .. var rest] => BacktestBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
@@ -21,6 +23,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | backtest | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | divide | backtest | desk");
     return 2;
 }

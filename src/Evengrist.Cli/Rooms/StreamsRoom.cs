@@ -3,6 +3,7 @@ using Evengrist.Cli.Said;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using NodaTime;
 using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
@@ -10,7 +11,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Flour streams: the ash curve, the best divide and additions.</summary>
 internal static class StreamsRoom
 {
-    public static Command Of(Voice voice) => new("streams", "Flour streams: from the least ash to the most, what runs together into which flour, and what is added.") { Curve(voice), DivideVerb.Of(voice), AdditionsVerb.Of(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("streams", "Flour streams: from the least ash to the most, what runs together into which flour, and what is added.") { Curve(voice), DivideVerb.Of(voice), AdditionsVerb.Of(voice), SurveyVerbs.Of(voice, clock) };
 
     private static Command Curve(Voice voice)
     {

@@ -11,6 +11,9 @@ public static class UploadBound
     /// <summary>The same in bytes.</summary>
     public const int Bytes = MegaBytes * 1024 * 1024;
 
+    /// <summary>Longest first line of a request, bytes: an address with a sheet in it.</summary>
+    public const int LongestLine = 32 * 1024;
+
     /// <summary>Refuses a body that says it is larger before a byte of it is read.</summary>
     public static void UseUploadBound(this IApplicationBuilder app) => app.Use((context, next) =>
     {
@@ -30,6 +33,9 @@ public static class UploadBound
         {
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = Bytes;
+
+            // A sheet that is worked on stands in its address, so that it can be kept and sent: a survey of many streams is longer than the usual line.
+            kestrel.Limits.MaxRequestLineSize = LongestLine;
         });
         builder.Services.Configure<FormOptions>(form =>
         {

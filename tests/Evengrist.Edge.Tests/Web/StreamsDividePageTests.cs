@@ -63,6 +63,14 @@ public sealed class StreamsDividePageTests(WebSite site)
         Assert.Contains(says, await PageAsync($"?survey={survey}&f0-code=patent&f0-price=400"), StringComparison.Ordinal);
 
     [Fact]
+    public async Task Survey_OfAsManyStreamsAsThereCanBe_IsStillAnswered()
+    {
+        var survey = string.Join("\n", Enumerable.Range(0, 200).Select(i => FormattableString.Invariant($"S{i:000},0.35,{0.40 + (0.005 * i):0.000},{11 + (0.01 * i):0.00},patent flour")));
+        Assert.InRange(Uri.EscapeDataString(survey).Length, 8193, 30_000); // longer than servers usually take
+        Assert.Contains("USD an hour", await PageAsync($"?survey={Uri.EscapeDataString(survey)}&rate=10&f0-code=patent%20flour&f0-price=400&f0-ash-most=0.6"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Print_NamesEverySpoutAndWhatChanges()
     {
         using var client = site.Client();

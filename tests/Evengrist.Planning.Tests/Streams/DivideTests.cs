@@ -100,7 +100,7 @@ public sealed class DivideTests(ITestOutputHelper output)
     public void Best_ConservesAndNoAllowedMoveBringsMore(int seed)
     {
         var table = Surveys.Drawn(14, seed);
-        var spec = Four(table) with { Valves = [.. table.Streams.Where((_, i) => i % 4 == 0).Select(s => new StreamValve(s.Code) { Splits = true })] };
+        var spec = Surveys.Four(table) with { Valves = [.. table.Streams.Where((_, i) => i % 4 == 0).Select(s => new StreamValve(s.Code) { Splits = true })] };
         var solved = Solved(spec);
         Assert.Equal(table.Streams.Sum(s => s.Yield), solved.Best.Flours.Sum(f => f.Yield), 1e-9);
         foreach (var what in new[] { StreamProperty.Ash, StreamProperty.Protein })
@@ -117,9 +117,9 @@ public sealed class DivideTests(ITestOutputHelper output)
     public void Best_AShareMoreOfFreedom_NeverBringsLess()
     {
         var table = Surveys.Drawn(12, 5);
-        var (whole, shared) = (Solved(Four(table)), Solved(Four(table) with { Valves = Splitting(table) }));
+        var (whole, shared) = (Solved(Surveys.Four(table)), Solved(Surveys.Four(table) with { Valves = Splitting(table) }));
         Assert.True(shared.Best.ValuePerHour >= whole.Best.ValuePerHour - 0.0001m);
-        var reversed = Solved(Four(table with { Streams = [.. table.Streams.Reverse()] }));
+        var reversed = Solved(Surveys.Four(table with { Streams = [.. table.Streams.Reverse()] }));
         Assert.Equal((double)whole.Best.ValuePerHour, (double)reversed.Best.ValuePerHour, 1e-6);
     }
 
@@ -149,20 +149,10 @@ public sealed class DivideTests(ITestOutputHelper output)
     [InlineData(3)]
     public void Best_Of24StreamsAnd4Flours_IsProven(int seed)
     {
-        var solved = Solved(Four(Surveys.Drawn(24, seed)));
+        var solved = Solved(Surveys.Four(Surveys.Drawn(24, seed)));
         Assert.True(solved.IsProven);
         output.WriteLine($"{solved.Took.TotalMilliseconds:0} ms");
     }
-
-    private static DivideSpec Four(StreamTable table) => new(
-        table,
-        [
-            new FlourWish("patent", 440m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.44 }, new FlourLimit(StreamProperty.Protein) { Least = 11, Most = 12.5 }, new FlourLimit(StreamProperty.StarchDamage) { Most = 6 }], CalledFlour = true, MostYield = 45 },
-            new FlourWish("bread", 425m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.54 }, new FlourLimit(StreamProperty.Protein) { Least = 11.8 }, new FlourLimit(StreamProperty.FallingNumber) { Least = 300, Most = 390 }], CalledFlour = true },
-            new FlourWish("clear", 340m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.95 }, new FlourLimit(StreamProperty.Protein) { Least = 13 }], CalledFlour = true },
-            new FlourWish("low grade", 250m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 1.5 }] },
-        ], 17.5)
-    { Rest = new FlourWish("feed", 180m) };
 
     private static DivideSpec Small(int seed) => new(
         Surveys.Drawn(7, seed),

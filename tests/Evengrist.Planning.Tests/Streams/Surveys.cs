@@ -34,5 +34,16 @@ internal static class Surveys
         })], Basis.At14);
     }
 
+    /// <summary>Four flours of it, with 14 ends of limits; prices invented.</summary>
+    public static DivideSpec Four(StreamTable table) => new(
+        table,
+        [
+            new FlourWish("patent", 440m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.44 }, new FlourLimit(StreamProperty.Protein) { Least = 11, Most = 12.5 }, new FlourLimit(StreamProperty.StarchDamage) { Most = 6 }], CalledFlour = true, MostYield = 45 },
+            new FlourWish("bread", 425m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.54 }, new FlourLimit(StreamProperty.Protein) { Least = 11.8 }, new FlourLimit(StreamProperty.FallingNumber) { Least = 300, Most = 390 }], CalledFlour = true },
+            new FlourWish("clear", 340m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 0.95 }, new FlourLimit(StreamProperty.Protein) { Least = 13 }], CalledFlour = true },
+            new FlourWish("low grade", 250m) { Limits = [new FlourLimit(StreamProperty.Ash) { Most = 1.5 }] },
+        ], 17.5)
+    { Rest = new FlourWish("feed", 180m) };
+
     private static MillStream S(string code, double yield, double ash, double protein) => new(code, yield, ash) { ProteinPercent = protein };
 }

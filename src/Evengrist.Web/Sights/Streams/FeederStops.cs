@@ -9,10 +9,10 @@ namespace Evengrist.Web.Sights.Streams;
 
 /// <summary>Feeders that stood while flour ran, as the ledger has it, and the lots of the one that is looked at.</summary>
 /// <param name="Stops">The stops, the newest first.</param>
-/// <param name="HasFed">Whether anything was fed at all in that time.</param>
+/// <param name="Doses">What was put into each bin's flour in that time; empty where nothing was fed at all.</param>
 /// <param name="Looked">The stop whose lots are listed; null for none.</param>
 /// <param name="Reach">What its flour has reached, by packages that may hold the usual threshold of a trace or more.</param>
-public sealed record FeederStops(IReadOnlyList<FeederStop> Stops, bool HasFed, FeederStop? Looked, ReachOutcome? Reach)
+public sealed record FeederStops(IReadOnlyList<FeederStop> Stops, IReadOnlyList<FedDose> Doses, FeederStop? Looked, ReachOutcome? Reach)
 {
     /// <summary>How far it looks back.</summary>
     public static readonly Duration Span = Duration.FromDays(60);
@@ -29,7 +29,7 @@ public sealed record FeederStops(IReadOnlyList<FeederStop> Stops, bool HasFed, F
             var stops = FeederWatch.Stops(view.Book, at - Span, at);
             var one = stops.FirstOrDefault(s => Key(s) == looked);
             return new FeederStops(
-                stops, FeederWatch.HasFed(view.Book, at - Span, at), one,
+                stops, FeederWatch.Doses(view.Book, at - Span, at), one,
                 one is null ? null : view.Tracer().Reach(new TraceQuestion(one.Mixer.Code) { From = one.From, Until = one.Until, AsOf = at, Threshold = Mass.FromKilograms(TraceAsk.UsualThreshold) }, Belief.Usual));
         });
     }

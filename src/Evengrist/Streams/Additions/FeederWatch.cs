@@ -21,16 +21,42 @@ public static class FeederWatch
         return [.. book.OfKind(PlaceKind.MillUnit).SelectMany(mixer => At(book, mixer, from, until)).OrderByDescending(s => s.From).ThenBy(s => s.Additive, StringComparer.Ordinal)];
     }
 
-    /// <summary>Whether any additive came into a mixer in a span.</summary>
-    public static bool HasFed(Book book, Instant from, Instant until)
+    /// <summary>What was put into each bin's flour in a span, by mixer, bin and additive: an additive that came in while flour ran to two bins is shared by the grams of each.</summary>
+    public static IReadOnlyList<FedDose> Doses(Book book, Instant since, Instant until)
     {
         ArgumentNullException.ThrowIfNull(book);
-        return book.OfKind(PlaceKind.MillUnit).Any(mixer => book.MovementsOf(mixer.Id).Where(book.Counts).Select(i => book.Movements[i]).Any(m => m.To == mixer.Id && m.Until > from && m.At < until && book[m.From].Kind == PlaceKind.AdditiveLot));
+        return
+        [
+            .. from mixer in book.OfKind(PlaceKind.MillUnit)
+               let moved = Moved(book, mixer, since, until)
+               let runs = moved.Where(m => m.From == mixer.Id).ToArray()
+               from feed in moved.Where(m => m.To == mixer.Id && book[m.From].Kind == PlaceKind.AdditiveLot).GroupBy(m => book[m.From].Material)
+               from bin in runs.GroupBy(r => r.To)
+               let grams = feed.Sum(f => Shared(f, bin, runs, since, until))
+               where grams > 0
+               let flour = bin.Sum(r => Part(r, since, until))
+               orderby mixer.Code, book[bin.Key].Code, feed.Key
+               select new FedDose(mixer, book[bin.Key], feed.Key, flour / 1e6, grams / 1000, [.. feed.Select(f => book[f.From].Code).Distinct().Order(StringComparer.Ordinal)]),
+        ];
+    }
+
+    private static Movement[] Moved(Book book, Place mixer, Instant from, Instant until) =>
+        [.. book.MovementsOf(mixer.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.Until > from && m.At < until)];
+
+    // Grams of a movement that fall into a span.
+    private static double Part(Movement m, Instant from, Instant until) => Sooner(m.Until, until) is var end && Later(m.At, from) is var begin && end > begin ? m.Mass.Grams * ((end - begin) / (m.Until - m.At)) : 0;
+
+    // Of a feed, what came in while flour ran to a bin.
+    private static double Shared(Movement feed, IEnumerable<Movement> bin, Movement[] runs, Instant from, Instant until)
+    {
+        var (begin, end) = (Later(feed.At, from), Sooner(feed.Until, until));
+        var all = runs.Sum(r => Part(r, begin, end));
+        return all > 0 ? Part(feed, begin, end) * bin.Sum(r => Part(r, begin, end)) / all : 0;
     }
 
     private static IEnumerable<FeederStop> At(Book book, Place mixer, Instant from, Instant until)
     {
-        Movement[] moved = [.. book.MovementsOf(mixer.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.Until > from && m.At < until)];
+        var moved = Moved(book, mixer, from, until);
         var fed = moved.Where(m => m.To == mixer.Id && book[m.From].Kind == PlaceKind.AdditiveLot).ToLookup(m => book[m.From].Material);
         foreach (var additive in fed)
         {

@@ -27,8 +27,21 @@ public sealed class FeederWatchTests
         Assert.Equal(("FM", "F1", "malt", PosedMill.Hour(1.5), PosedMill.Hour(2)), (stop.Mixer.Code, stop.To.Code, stop.Additive, stop.From, stop.Until));
         Assert.Equal(6m, stop.Flour.Tonnes); // half an hour at 12 t/h
         Assert.Equal(12, stop.TonnesPerHour, 9);
-        Assert.True(FeederWatch.HasFed(mill.Book, PosedMill.Hour(0), PosedMill.Hour(1)));
-        Assert.False(FeederWatch.HasFed(mill.Book, PosedMill.Hour(4.5), PosedMill.Hour(6)));
+    }
+
+    [Fact]
+    public void Doses_OfTheSmallLedger_AreKilogramsOverTonnes()
+    {
+        var mill = Posed();
+        var dose = Assert.Single(FeederWatch.Doses(mill.Book, PosedMill.Hour(-1), PosedMill.Hour(10)));
+        Assert.Equal(("FM", "F1", "malt", 48.0, 3.5), (dose.Mixer.Code, dose.To.Code, dose.Additive, dose.FlourTonnes, dose.Kilograms));
+        Assert.Equal(3500.0 / 48, dose.GramsPerTonne, 9);
+        Assert.Equal(["MALT-1", "MALT-2"], dose.Lots);
+        var hour = Assert.Single(FeederWatch.Doses(mill.Book, PosedMill.Hour(3), PosedMill.Hour(5))); // one of the two hours of MALT-2
+        Assert.Equal((12.0, 1.0), (Math.Round(hour.FlourTonnes, 9), Math.Round(hour.Kilograms, 9)));
+        Assert.Empty(FeederWatch.Doses(mill.Book, PosedMill.Hour(4.5), PosedMill.Hour(6)));
+        mill.Move("O", "FM", 20m, 7, 8).Move("FM", "F1", 5m, 7, 8).Move("FM", "F2", 15m, 7, 8).Move("MALT-2", "FM", 0.004m, 7, 8);
+        Assert.Equal([1.0, 3.0], FeederWatch.Doses(mill.Book, PosedMill.Hour(7), PosedMill.Hour(8)).Select(d => Math.Round(d.Kilograms, 9))); // to both at once: by the grams of each
     }
 
     [Fact]
