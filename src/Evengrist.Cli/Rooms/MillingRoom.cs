@@ -4,11 +4,11 @@ using NodaTime;
 
 namespace Evengrist.Cli.Rooms;
 
-/// <summary>Milling: flow sheets and the balance of the mill.</summary>
+/// <summary>Milling: flow sheets, the balance of the mill and the arrival clock.</summary>
 internal static class MillingRoom
 {
     public static Command Of(Voice voice, IClock clock) => new("milling", "The mill on paper: passages, rolls, cloths, and where each outlet leads.")
     {
-        FlowSheetVerbs.Sheet(voice), FlowSheetVerbs.Kept(voice, clock), FlowSheetVerbs.Keep(voice, clock), MillBalanceVerb.Of(voice),
+        FlowSheetVerbs.Sheet(voice), FlowSheetVerbs.Kept(voice, clock), FlowSheetVerbs.Keep(voice, clock), MillBalanceVerb.Of(voice), ClockVerb.Of(voice),
     };
 }

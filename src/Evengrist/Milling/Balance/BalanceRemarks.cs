@@ -5,6 +5,8 @@ namespace Evengrist.Milling.Balance;
 /// <summary>What must be said with a balance.</summary>
 internal static class BalanceRemarks
 {
+    private const int MostNamed = 6;
+
     // A rise below this share of the wheat is not worth a word.
     private const double Noticed = 0.002;
 
@@ -39,7 +41,7 @@ internal static class BalanceRemarks
         {
             yield return suspect.Alike.Count == 0
                 ? $"“{suspect.Name}” does not fit the others: look at it first."
-                : $"Something does not fit, and nothing tells whether it is “{suspect.Name}” or {string.Join(", ", suspect.Alike.Select(a => $"“{a}”"))}.";
+                : $"Something does not fit, and nothing tells whether it is “{suspect.Name}” or {(suspect.Alike.Count > MostNamed ? $"any of {suspect.Alike.Count} others" : string.Join(", ", suspect.Alike.Select(a => $"“{a}”")))}.";
         }
 
         if (Math.Abs(spec.TemperRise.Tonnes) > Noticed * spec.Dirty.Tonnes)

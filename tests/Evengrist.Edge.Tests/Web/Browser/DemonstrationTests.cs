@@ -14,6 +14,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/ledger?text=telephone")]
     [InlineData("/ledger/balance/mill?section=UA&weighed=430&first=16&kwh=30000")]
     [InlineData("/ledger/balance/mill?over=month")]
+    [InlineData("/milling/clock?unit=UB&at=2026-01-13T06:00&tune=2026-01-09T12:00")]
+    [InlineData("/milling/clock?tune=2026-01-10T10:00")]
     [InlineData("/season")]
     [InlineData("/mix?flour=WB")]
     [InlineData("/mix?flour=HG")]
