@@ -18,6 +18,7 @@
     return element;
   };
 
+  // Codes hold no blanks, so that one with a blank behind it names an outlet and no other box.
   // A box: a title, its lines, then one row for each outlet; ways leave the row to the right and enter at the title from the left.
   const sized = node => {
     const title = wide(node.id, bold) + 12 + wide(node.word, body);
@@ -28,7 +29,7 @@
 
   const boxes = new Map(drawing.nodes.map(n => [n.id, sized(n)]));
   const graph = {
-    id: "sheet",
+    id: "the sheet",
     layoutOptions: {
       "elk.algorithm": "layered", "elk.direction": "RIGHT", "elk.edgeRouting": "ORTHOGONAL", "elk.spacing.nodeNode": "22", "elk.spacing.edgeEdge": "7", "elk.spacing.edgeNode": "10",
       "elk.layered.spacing.nodeNodeBetweenLayers": "34", "elk.layered.spacing.edgeEdgeBetweenLayers": "7", "elk.layered.spacing.edgeNodeBetweenLayers": "14", "elk.layered.nodePlacement.strategy": "NETWORK_SIMPLEX", "elk.layered.compaction.postCompaction.strategy": "EDGE_LENGTH",
@@ -36,11 +37,11 @@
     children: [...boxes.values()].map(b => ({
       id: b.id, width: b.width, height: b.height, layoutOptions: { "elk.portConstraints": "FIXED_POS" },
       ports: [
-        { id: `${b.id}/in`, x: 0, y: titleHeight / 2 + 2, width: 0, height: 0, layoutOptions: { "elk.port.side": "WEST" } },
-        ...b.outlets.map((_, i) => ({ id: `${b.id}/${i}`, x: b.width, y: b.rowsFrom + (i + 0.5) * rowHeight, width: 0, height: 0, layoutOptions: { "elk.port.side": "EAST" } })),
+        { id: `${b.id} in`, x: 0, y: titleHeight / 2 + 2, width: 0, height: 0, layoutOptions: { "elk.port.side": "WEST" } },
+        ...b.outlets.map((_, i) => ({ id: `${b.id} ${i}`, x: b.width, y: b.rowsFrom + (i + 0.5) * rowHeight, width: 0, height: 0, layoutOptions: { "elk.port.side": "EAST" } })),
       ],
     })),
-    edges: drawing.edges.map((e, i) => ({ id: `way ${i}`, sources: [`${e.from}/${e.outlet}`], targets: [`${e.to}/in`] })),
+    edges: drawing.edges.map((e, i) => ({ id: `way, ${i}`, sources: [`${e.from} ${e.outlet}`], targets: [`${e.to} in`] })),
   };
 
   const outline = {
@@ -54,18 +55,18 @@
   };
 
   const drawnBox = (box, x, y) => {
-    const group = svg(box.href ? "a" : "g", { transform: `translate(${x} ${y})`, class: `box ${box.shape}`, "data-code": box.id });
+    const group = svg(box.href ? "a" : "g", { transform: `translate(${x} ${y})`, class: `flow-box ${box.shape}`, "data-code": box.id });
     // A link is read out by its texts, each parted from the next; what is no link by its title alone.
     if (box.href) group.setAttribute("href", box.href);
     else { group.setAttribute("aria-label", box.title); group.setAttribute("role", "img"); }
-    group.append(svg("title", {}, box.title), svg("path", { d: outline[box.shape](box.width, box.height), class: "outline" }));
+    group.append(svg("title", {}, box.title), svg("path", { d: outline[box.shape](box.width, box.height), class: "flow-outline" }));
     const from = box.shape === "product" ? pad + 5 : pad;
-    group.append(svg("text", { x: from, y: 18, class: "code" }, `${box.id} `), svg("text", { x: box.width - from, y: 17, class: "word" }, `${box.word} `));
-    box.lines.forEach((line, i) => group.append(svg("text", { x: from, y: titleHeight + i * lineHeight + 11, class: "line" }, `${line} `)));
+    group.append(svg("text", { x: from, y: 18, class: "flow-code" }, `${box.id} `), svg("text", { x: box.width - from, y: 17, class: "flow-word" }, `${box.word} `));
+    box.lines.forEach((line, i) => group.append(svg("text", { x: from, y: titleHeight + i * lineHeight + 11, class: "flow-line" }, `${line} `)));
     box.outlets.forEach((outlet, i) => {
       const top = box.rowsFrom + i * rowHeight;
-      if (i === 0) group.append(svg("path", { d: `M${pad} ${top}H${box.width - pad}`, class: "rule" }));
-      group.append(svg("text", { x: box.width - pad, y: top + 12, class: "outlet" }, `${outlet} `));
+      if (i === 0) group.append(svg("path", { d: `M${pad} ${top}H${box.width - pad}`, class: "flow-rule" }));
+      group.append(svg("text", { x: box.width - pad, y: top + 12, class: "flow-outlet" }, `${outlet} `));
     });
     return group;
   };
@@ -76,18 +77,18 @@
   const drawnWay = (edge, section) => {
     const points = [section.startPoint, ...(section.bendPoints ?? []), section.endPoint];
     const end = points[points.length - 1];
-    const group = svg("g", { class: "way", "data-from": edge.from, "data-to": edge.to });
+    const group = svg("g", { class: "flow-way", "data-from": edge.from, "data-to": edge.to });
     group.append(svg("title", {}, edge.title),
-      svg("path", { d: points.map((p, i) => `${i === 0 ? "M" : "L"}${p.x} ${p.y}`).join(""), class: "line", "stroke-width": breadth(edge) }),
-      svg("path", { d: `M${end.x} ${end.y}l-8 -4v8Z`, class: "head" }));
+      svg("path", { d: points.map((p, i) => `${i === 0 ? "M" : "L"}${p.x} ${p.y}`).join(""), class: "flow-line", "stroke-width": breadth(edge) }),
+      svg("path", { d: `M${end.x} ${end.y}l-8 -4v8Z`, class: "flow-head" }));
     return group;
   };
 
   const show = placed => {
     const picture = svg("svg", { viewBox: `-12 -12 ${placed.width + 24} ${placed.height + 24}`, role: "group", "aria-label": frame.dataset.title });
-    const ways = svg("g", { class: "ways" });
+    const ways = svg("g", { class: "flow-ways" });
     placed.edges.forEach((e, i) => e.sections.forEach(s => ways.append(drawnWay(drawing.edges[i], s))));
-    const all = svg("g", { class: "boxes" });
+    const all = svg("g", { class: "flow-boxes" });
     placed.children.forEach(c => all.append(drawnBox(boxes.get(c.id), c.x, c.y)));
     picture.append(ways, all);
 
@@ -95,14 +96,14 @@
     const look = code => {
       picture.classList.toggle("looking", code !== null);
       const near = new Set([code]);
-      ways.querySelectorAll(".way").forEach(way => {
+      ways.querySelectorAll(".flow-way").forEach(way => {
         const lit = code !== null && (way.dataset.from === code || way.dataset.to === code);
         way.classList.toggle("lit", lit);
         if (lit) { near.add(way.dataset.from); near.add(way.dataset.to); ways.append(way); }
       });
-      all.querySelectorAll(".box").forEach(box => box.classList.toggle("lit", near.has(box.dataset.code)));
+      all.querySelectorAll(".flow-box").forEach(box => box.classList.toggle("lit", near.has(box.dataset.code)));
     };
-    const codeOf = event => event.target.closest?.(".box")?.dataset.code ?? null;
+    const codeOf = event => event.target.closest?.(".flow-box")?.dataset.code ?? null;
     all.addEventListener("pointerover", event => look(codeOf(event)));
     all.addEventListener("pointerout", () => look(null));
     all.addEventListener("focusin", event => look(codeOf(event)));

@@ -21,6 +21,7 @@ internal static class FlowSheetCheck
             .. sheet.TonnesPerDay is null or (> 0 and <= 5000) ? Array.Empty<string>() : [$"{Number(sheet.TonnesPerDay.Value)} t in 24 h: what a unit is built for lies above 0 and is at most 5000."],
             .. codes.Where(string.IsNullOrWhiteSpace).Select(_ => "A passage or product has no code: give it the mill's own."),
             .. codes.Where(c => c.Length > FlowSheet.LongestCode).Select(c => $"{c}: a code has at most {FlowSheet.LongestCode} characters, so that it can be drawn."),
+            .. codes.Where(c => !string.IsNullOrWhiteSpace(c) && c.Any(sign => char.IsWhiteSpace(sign) || char.IsControl(sign) || sign is ',' or '%')).Select(c => $"“{c}”: a code is one word without commas and per cent signs, so that it can be written beside shares."),
             .. codes.Where(c => !string.IsNullOrWhiteSpace(c)).GroupBy(c => c, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: passages and products each need a code of their own."),
             .. sheet.Passages.Any(p => p.Code == sheet.FirstBreak) ? Array.Empty<string>() : [$"First break {sheet.FirstBreak} is not among the passages: name the one that takes the wheat."],
             .. sheet.Products.Where(p => p.Kind is ProductKind.None).Select(p => $"{p.Code}: say what it is: flour, bran, wheatfeed or germ."),

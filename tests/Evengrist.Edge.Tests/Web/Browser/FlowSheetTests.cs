@@ -33,10 +33,10 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
         var page = visitor.Page;
         await visitor.OpenAsync("/milling/sheet?unit=A");
-        await Assertions.Expect(page.Locator("#flow .box")).ToHaveCountAsync(31 + 21);
-        Assert.Equal(await page.EvaluateAsync<int>("JSON.parse(document.getElementById('flow-data').textContent).edges.length"), await page.Locator("#flow .way .line").CountAsync());
-        await page.Locator("#flow a.box[data-code='G2']").FocusAsync();
-        Assert.Equal(["1B", "2B", "B1", "B2", "G2", "M1F", "P4"], await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#flow .box.lit')].map(b => b.dataset.code).sort()"));
+        await Assertions.Expect(page.Locator("#flow .flow-box")).ToHaveCountAsync(31 + 21);
+        Assert.Equal(await page.EvaluateAsync<int>("JSON.parse(document.getElementById('flow-data').textContent).edges.length"), await page.Locator("#flow .flow-way .flow-line").CountAsync());
+        await page.Locator("#flow a.flow-box[data-code='G2']").FocusAsync();
+        Assert.Equal(["1B", "2B", "B1", "B2", "G2", "M1F", "P4"], await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#flow .flow-box.lit')].map(b => b.dataset.code).sort()"));
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "G2 of unit A" })).ToBeVisibleAsync();
     }
@@ -48,5 +48,17 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
         await visitor.OpenAsync("/milling/sheet?unit=A");
         await Assertions.Expect(visitor.Page.GetByText("the table below says the same without it")).ToBeVisibleAsync();
         await Assertions.Expect(visitor.Page.Locator("#passage-B1").Locator("xpath=..")).ToContainTextAsync("overs of 1120 µm to B2");
+    }
+
+    [ChromiumFact]
+    public async Task OnPaper_BoxesAndTheWaysBetweenThemAreSeen()
+    {
+        await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: true);
+        await visitor.OpenAsync("/milling/sheet/print?unit=B");
+        await visitor.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Assertions.Expect(visitor.Page.Locator("#flow .flow-way .flow-line").First).ToBeVisibleAsync();
+        await Assertions.Expect(visitor.Page.Locator("#flow .flow-way .flow-head").First).ToBeVisibleAsync();
+        await Assertions.Expect(visitor.Page.Locator("#flow .flow-box[data-code='B1']")).ToBeVisibleAsync();
+        await Assertions.Expect(visitor.Page.GetByText("Roll nips draw in")).ToBeVisibleAsync();
     }
 }

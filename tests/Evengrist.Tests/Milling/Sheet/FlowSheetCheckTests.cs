@@ -15,6 +15,8 @@ public sealed class FlowSheetCheckTests
     [InlineData("\"code\": \"germ\", ", "\"code\": \"feed\", ", "feed stands there 2 times: passages and products each need a code of their own.")]
     [InlineData("\"code\": \"germ\", ", "\"code\": \" \", ", "A passage or product has no code: give it the mill's own.")]
     [InlineData("\"code\": \"germ\", ", "\"code\": \"germ-of-wheat\", ", "germ-of-wheat: a code has at most 12 characters, so that it can be drawn.")]
+    [InlineData("\"code\": \"germ\", ", "\"code\": \"the germ\", ", "“the germ”: a code is one word without commas and per cent signs, so that it can be written beside shares.")]
+    [InlineData("\"code\": \"germ\", ", "\"code\": \"germ,2\", ", "“germ,2”: a code is one word without commas and per cent signs, so that it can be written beside shares.")]
     [InlineData("\"kind\": \"Germ\"", "\"kind\": \"None\"", "germ: say what it is: flour, bran, wheatfeed or germ.")]
     [InlineData("\"kind\": \"Grading\"", "\"kind\": \"None\"", "G1: say what the passage is for.")]
     [InlineData("\"kind\": \"Grading\"", "\"kind\": \"Break\"", "G1: a break, sizing or reduction has rolls.")]
