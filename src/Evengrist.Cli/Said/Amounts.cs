@@ -20,6 +20,9 @@ internal static class Amounts
     /// <summary>A number with so many decimals; empty for none.</summary>
     public static string Number(double? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";
 
+    /// <summary>A change with its sign, the true minus.</summary>
+    public static string Signed(double number, int decimals) => Math.Round(number, decimals) is var rounded && rounded == 0 ? Number(0, decimals) : (rounded > 0 ? "+" : "−") + Number(Math.Abs(rounded), decimals);
+
     public static string[] Spread(SpreadAnswer spread, Func<double, string> words) => [words(spread.Least), words(spread.Expected), words(spread.Most)];
 
     /// <summary>A hypothesis in words.</summary>

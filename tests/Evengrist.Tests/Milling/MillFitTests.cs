@@ -40,7 +40,7 @@ public sealed class MillFitTests
         var (factor, uncertainty, before) = tuned.Tuning.Of(new TuneKey(TuneKind.Nip, "2B"));
         Assert.InRange(factor, 0.76, 0.93); // 250/300 = 0.83
         Assert.True(uncertainty < 0.6 * before);
-        Assert.InRange(tuned.Tuning.Scatter, 1, 1.2);
+        Assert.All(tuned.Tuning.Scatter.Values, s => Assert.InRange(s, 1, 1.2));
         Assert.All(tuned.Compared, c => Assert.InRange(Math.Abs(c.Deviation), 0, 2));
     }
 
@@ -93,6 +93,28 @@ public sealed class MillFitTests
         Assert.Contains(Reasons(made with { Sieves = [new SieveReading("1B", 0, 30)] }), r => r.Contains("from 20 to 4000", StringComparison.Ordinal));
         var other = SmallMill.Sheet with { Passages = [.. SmallMill.Sheet.Passages.Select(p => p.Code == "P1" ? p with { Cloths = [p.Cloths[0]] } : p)] };
         Assert.Contains(Reasons(made, made with { Name = "other", Sheet = other }), r => r.Contains("has other passages", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void NextTest_NamesAReleaseThatWouldTell_AndTakingItShrinksTheFloursUncertaintyAsSaid()
+    {
+        var made = new MillRun(MillModel.Of(SmallMill.Sheet, SmallMill.Wheat)).Read();
+        var few = Assert.IsType<MillTuned>(MillFit.Of([Survey(made, "1B") with { Streams = [new StreamReading("bran", made.Product("bran").YieldPercent, made.Product("bran").Flow.AshPercentDry)] }])).Tuning;
+        var next = NextTest.Of(SmallMill.Sheet, SmallMill.Wheat, few)[0];
+        Assert.True(next.After < next.Now);
+        var taken = Assert.IsType<MillTuned>(MillFit.Of([Survey(made, "1B", next.Passage) with { Streams = [new StreamReading("bran", made.Product("bran").YieldPercent, made.Product("bran").Flow.AshPercentDry)] }])).Tuning;
+        string[] flour = [.. SmallMill.Sheet.Products.Where(p => p.Kind is ProductKind.Flour).Select(p => p.Code)];
+        var gradient = MillFigures.Of(SmallMill.Sheet, SmallMill.Wheat, taken.Keys, taken.Values, TestErrors.Usual).Yield(flour).Gradient;
+        Assert.InRange(Math.Sqrt(gradient * (taken.Covariance * gradient)) / next.After, 0.85, 1.15);
+    }
+
+    [Fact]
+    public void Confused_ByReleasesAlone_IsNothingBeforeData_AndEveryPairHasACorrelationThatDataMade()
+    {
+        var made = new MillRun(MillModel.Of(SmallMill.Sheet, SmallMill.Wheat)).Read();
+        Assert.Empty(Confused.Of(SmallMill.Sheet, SmallMill.Wheat, MillTuning.None(SmallMill.Sheet)));
+        var tuned = Assert.IsType<MillTuned>(MillFit.Of([Survey(made, "1B", "2B", "3B")])).Tuning;
+        Assert.All(Confused.Of(SmallMill.Sheet, SmallMill.Wheat, tuned), c => Assert.InRange(Math.Abs(c.Correlation), 0.6, 1));
     }
 
     private static MillTest Survey(MillSolution made, params string[] releases) => new("survey", SmallMill.Sheet, SmallMill.Wheat)

@@ -67,7 +67,7 @@ internal sealed class MillFigures
             }
         }
 
-        return new Figure(value, gradient, Math.Sqrt(error));
+        return new Figure(FigureKind.Flow, value, gradient, Math.Sqrt(error));
     }
 
     /// <summary>Ash of products together, per cent of dry matter.</summary>
@@ -87,14 +87,14 @@ internal sealed class MillFigures
 
         var load = run.State.Load[p];
         var over = (100 - release) / 100;
-        return new Figure(release, (Gradient(FirstPassage + p, null) * over - Gradient(FirstScalp + p, null)) * (100 / load), errors.ModelReleasePoints);
+        return new Figure(FigureKind.Release, release, (Gradient(FirstPassage + p, null) * over - Gradient(FirstScalp + p, null)) * (100 / load), errors.ModelReleasePoints);
     }
 
     /// <summary>What enters a passage, t/h of dry matter.</summary>
     public Figure Load(string passage)
     {
         var p = Index(passage);
-        return new Figure(run.State.Load[p], Gradient(FirstPassage + p, null), errors.ModelYieldShare * run.State.Load[p]);
+        return new Figure(FigureKind.Flow, run.State.Load[p], Gradient(FirstPassage + p, null), errors.ModelYieldShare * run.State.Load[p]);
     }
 
     /// <summary>What of the stock behind the rolls of a passage falls through a test sieve, per cent.</summary>
@@ -102,14 +102,14 @@ internal sealed class MillFigures
     {
         var (p, at) = (Index(passage), FirstSieve + Array.IndexOf(Sieves, (passage, aperture)));
         var (load, through) = (run.State.Load[p], Counted(probes[at]));
-        return new Figure(100 * through / load, (Gradient(at, null) - (Gradient(FirstPassage + p, null) * (through / load))) * (100 / load), errors.ModelReleasePoints);
+        return new Figure(FigureKind.Release, 100 * through / load, (Gradient(at, null) - (Gradient(FirstPassage + p, null) * (through / load))) * (100 / load), errors.ModelReleasePoints);
     }
 
     /// <summary>Ash or protein of the whole wheat, per cent of dry matter.</summary>
     public Figure WholeWheat(TuneKind kind)
     {
         var gradient = Vector<double>.Build.Dense(keys.Count, i => keys[i].Kind == kind && TunedMill.PartOf(keys[i]) is { } part ? run.Model.Wheat.Parts[(int)part].Share * Of(run.Model.Wheat.Parts[(int)part]) : 0);
-        return new Figure(kind is TuneKind.Ash ? run.Model.Wheat.AshPercentDry : run.Model.Wheat.ProteinPercentDry, gradient, 0);
+        return new Figure(Kind(kind), kind is TuneKind.Ash ? run.Model.Wheat.AshPercentDry : run.Model.Wheat.ProteinPercentDry, gradient, 0);
 
         double Of(PartAssay assay) => kind is TuneKind.Ash ? assay.AshPercentDry : assay.ProteinPercentDry;
     }
@@ -129,7 +129,7 @@ internal sealed class MillFigures
         }
 
         var content = amount / dry;
-        return new Figure(content, (amountBy - (dryBy * content)) / dry, modelShare * content);
+        return new Figure(Kind(kind), content, (amountBy - (dryBy * content)) / dry, modelShare * content);
     }
 
     // Change of a probe's dry matter, or of what its dry matter holds where each part counts by its content.
@@ -169,6 +169,8 @@ internal sealed class MillFigures
         double Finer(int i) => aperture >= classes.Upper(i) ? 1 : i == 0 ? aperture / classes.Upper(0) : aperture <= classes.Lower(i) ? 0 : Math.Log(aperture / classes.Lower(i)) / Math.Log(classes.Ratio);
         return new Probe([.. Enumerable.Range(ways.FirstOutlet[passage], ways.FirstOutlet[passage + 1] - ways.FirstOutlet[passage]).Select(o => (o, 1.0))], [.. Enumerable.Range(0, classes.Count).Select(Finer)]);
     }
+
+    private static FigureKind Kind(TuneKind kind) => kind is TuneKind.Ash ? FigureKind.Ash : FigureKind.Protein;
 
     private int? Scalp(int passage)
     {

@@ -6,14 +6,14 @@ namespace Evengrist.Milling.Learning;
 /// <summary>What is known of a mill beyond its flow sheet: factors on the model's figures, as logarithms, with their covariance. It shrinks as data come.</summary>
 public sealed class MillTuning
 {
-    internal MillTuning(IReadOnlyList<TuneKey> keys, Vector<double> values, Matrix<double> covariance, Matrix<double> prior, double scatter, int figures)
+    internal MillTuning(IReadOnlyList<TuneKey> keys, Vector<double> values, Matrix<double> covariance, Matrix<double> prior, IReadOnlyDictionary<FigureKind, double> scatter, int figures)
         => (Keys, Values, Covariance, Prior, Scatter, Figures) = (keys, values, covariance, prior, scatter, figures);
 
     /// <summary>What can be found.</summary>
     public IReadOnlyList<TuneKey> Keys { get; }
 
-    /// <summary>How far the measured figures lay from the tuned model against what they were said to be uncertain by, 1 or more; 1 before data.</summary>
-    public double Scatter { get; }
+    /// <summary>By kind of figure: how far the measured ones lay from the tuned model against what they were said to be uncertain by; what is not there lay no further.</summary>
+    public IReadOnlyDictionary<FigureKind, double> Scatter { get; }
 
     /// <summary>How many figures it was tuned on; 0 where the mill is not tuned.</summary>
     public int Figures { get; }
@@ -33,8 +33,11 @@ public sealed class MillTuning
         ArgumentNullException.ThrowIfNull(sheet);
         var keys = TunePrior.Keys(sheet);
         var prior = TunePrior.Covariance(sheet, keys);
-        return new MillTuning(keys, Vector<double>.Build.Dense(keys.Count), prior, prior, 1, 0);
+        return new MillTuning(keys, Vector<double>.Build.Dense(keys.Count), prior, prior, new Dictionary<FigureKind, double>(), 0);
     }
+
+    /// <summary>How far figures of a kind scatter, 1 or more.</summary>
+    public double ScatterOf(FigureKind kind) => Scatter.GetValueOrDefault(kind, 1);
 
     /// <summary>A factor found, its standard uncertainty as a share, and that before data.</summary>
     public (double Factor, double Uncertainty, double Before) Of(TuneKey key)

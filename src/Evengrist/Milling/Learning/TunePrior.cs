@@ -36,7 +36,7 @@ internal static class TunePrior
         var (own, shared) = one.Kind switch
         {
             TuneKind.Nip => (0.20, 0.20), TuneKind.Bran => (0.30, 0.40), TuneKind.Cut => (0.05, 0.02), TuneKind.Air => (0.12, 0.08), TuneKind.FirstBreak => (0.20, 0),
-            TuneKind.Ash => one.Where == nameof(KernelPart.Bran) ? (0.08, 0) : (0.15, 0), _ => (0.08, 0.0),
+            TuneKind.Ash => one.Where == nameof(KernelPart.Bran) ? (0.08, 0) : (0.15, 0), _ => one.Where == nameof(KernelPart.OuterEndosperm) ? (0.20, 0) : (0.08, 0.0),
         };
         var alike = one.Kind == other.Kind && (one.Kind is not (TuneKind.Nip or TuneKind.Bran) || kinds[one.Where] == kinds[other.Where]);
         return (same ? own * own : 0) + (alike ? shared * shared : 0);

@@ -36,7 +36,7 @@ public sealed record MillChange(
         ArgumentNullException.ThrowIfNull(wheat);
         var (before, after) = (MillForecast.Figures(now, wheat, tuning), MillForecast.Figures(then, otherWheat ?? wheat, tuning));
         SetForecast Of(ProductSet set) => new(set.Name, Between(before.Yield(set.Products), after.Yield(set.Products)), Between(before.Ash(set.Products), after.Ash(set.Products)), Between(before.Protein(set.Products), after.Protein(set.Products)));
-        Estimate Between(Figure one, Figure other) => Changed(other.Value - one.Value, other.Gradient - one.Gradient, tuning);
+        Estimate Between(Figure one, Figure other) => Changed(one.Kind, other.Value - one.Value, other.Gradient - one.Gradient, tuning);
         return new MillChange(
             MillForecast.Of(now, wheat, tuning, sets), MillForecast.Of(then, otherWheat ?? wheat, tuning, sets),
             [.. now.Products.Select(p => Of(new ProductSet(p.Code, [p.Code]))), .. (sets ?? []).Select(Of)],
@@ -57,12 +57,12 @@ public sealed record MillChange(
             gradient += (other.Gradient * otherPerPoint) - (one.Gradient * perPoint);
         }
 
-        return Changed(value, gradient, tuning);
+        return Changed(FigureKind.Flow, value, gradient, tuning);
 
         // Tonnes in 24 h of one point of yield.
         static double PerPoint(MillWheat wheat) => 24 * wheat.DryTonnesPerHour / (1 - (wheat.MoisturePercent / 100)) / 100;
     }
 
-    private static Estimate Changed(double change, Vector<double> gradient, MillTuning tuning)
-        => new(change, Math.Sqrt(Math.Max(0, gradient * (tuning.Covariance * gradient)) + Math.Pow(tuning.Scatter * Shortfall * change, 2)));
+    private static Estimate Changed(FigureKind kind, double change, Vector<double> gradient, MillTuning tuning)
+        => new(change, Math.Sqrt(Math.Max(0, gradient * (tuning.Covariance * gradient)) + Math.Pow(tuning.ScatterOf(kind) * Shortfall * change, 2)));
 }

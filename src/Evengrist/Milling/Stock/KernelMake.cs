@@ -2,7 +2,7 @@ namespace Evengrist.Milling.Stock;
 
 /// <summary>Kernel parts of a wheat of which only the whole was read: the usual shares and shapes, scaled to its ash, protein and falling number.</summary>
 /// <remarks>
-/// Shares of parts and ash and protein of bran, aleurone and germ: read, Food Chemistry, table 15.8, in a copy; aleurone's share from memory. Endosperm in three shells of 45, 35 and 20 %, protein as 0.88 : 1 : 1.25 and ash as
+/// Shares of parts and ash and protein of bran, aleurone and germ: read, Food Chemistry, table 15.8, in a copy; aleurone's share from memory. Endosperm in three shells of 45, 35 and 20 %, protein as 0.80 : 1 : 1.45 and ash as
 /// 0.75 : 1 : 1.6 of its mean: ours. Endosperm ash mean 0.45 % dry: ours, between 0.28 to 0.38 % of its centre [memory] and 0.6 % read for the whole of it.
 /// </remarks>
 public static class KernelMake
@@ -12,12 +12,12 @@ public static class KernelMake
     private static readonly double[] Ash = [0.45 * 0.75, 0.45, 0.45 * 1.6, 7.30, 5.8];
 
     // Protein of bran from its layers: (7 × 31.7 + 4 × 6.9 + 2.5 × 3.9 + 1.5 × 10.7) / 15, and endosperm 12.6, all by N × 6.25: only their ratios are used.
-    private static readonly double[] Protein = [12.6 * 0.88 / Mean, 12.6 / Mean, 12.6 * 1.25 / Mean, 18.35, 34.0];
+    private static readonly double[] Protein = [12.6 * 0.80 / Mean, 12.6 / Mean, 12.6 * 1.45 / Mean, 18.35, 34.0];
 
     // Amylase lies outside: bran and germ far above endosperm [read as a direction: J. Cereal Sci. 34:233, abstract]; the figures are ours.
     private static readonly double[] Amylase = [0.8, 0.9, 1.1, 1.6, 2.0];
 
-    private const double Mean = (0.45 * 0.88) + (0.35 * 1.0) + (0.20 * 1.25);
+    private const double Mean = (0.45 * 0.80) + (0.35 * 1.0) + (0.20 * 1.45);
 
     /// <summary>The parts of a wheat.</summary>
     /// <param name="ashPercentDry">Ash of the whole wheat, per cent of dry matter; 1 to 3.</param>

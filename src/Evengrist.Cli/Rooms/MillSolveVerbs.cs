@@ -1,0 +1,111 @@
+using System.CommandLine;
+using Evengrist.Cli.Said;
+using Evengrist.Plant;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+using static Evengrist.Cli.Said.Amounts;
+
+namespace Evengrist.Cli.Rooms;
+
+/// <summary>The mill on paper: solved, tried otherwise, tuned.</summary>
+internal static class MillSolveVerbs
+{
+    public static Command Solve(Voice voice) => Posed(
+        "solve", "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change. Sets no machine, needs no records.", voice, MillSolveAnswer.To, a => Say(a, voice));
+
+    public static Command Fit(Voice voice) => Posed(
+        "fit", "What the posed tests of a mill say of it: factors on the model ±, and every measured figure beside the model's. Needs no records.", voice, MillFitAnswer.To, a => Say(a, voice));
+
+    private static Command Posed<T>(string name, string what, Voice voice, Func<MillSolveCase, Reply<T>> to, Action<T> say)
+        where T : class
+    {
+        var command = new Command(name, what);
+        var posed = new PosedVerb();
+        posed.AddTo(command, MillSolveCase.Help);
+        command.SetAction(asked =>
+        {
+            var reply = posed.Ask(asked, MillSolveCase.Read, c => Parsing.Got(to(c)));
+            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, say) : voice.NoAnswer(reply.Reasons);
+        });
+        return command;
+    }
+
+    private static void Say(MillSolveAnswer answer, Voice voice)
+    {
+        voice.Say($"{answer.Exit} in {answer.Sweeps} sweeps, closes to {answer.Closure:0.0e0} of the wheat; {answer.Tuned}. Every ± is k = 2.");
+        var passages = new TextTable("passage", "t/h dry", "±", "release %", "±", "ash", "moisture", "rolls kW");
+        foreach (var p in answer.Passages)
+        {
+            passages.Add(p.Code, Number(p.DryTonnesPerHour.Value, 3), Number(p.DryTonnesPerHour.Half, 3), Number(p.ReleasePercent?.Value, 1), Number(p.ReleasePercent?.Half, 1), Number(p.AshPercent, 3), Number(p.MoisturePercent, 1), p.RollKilowatts > 0 ? Number(p.RollKilowatts, 0) : "");
+        }
+
+        passages.To(voice);
+        voice.Say($"yield in % of the wheat to first break, ash and protein in % on {answer.Basis}");
+        var products = new TextTable("product", "yield", "±", "ash", "±", "protein", "±", "moisture");
+        Rows(products, answer.Products);
+        products.To(voice);
+        if (answer.Change is { } change)
+        {
+            voice.Say("on paper, the settings tried would change:");
+            var changed = new TextTable("passage", "t/h dry", "±", "release", "±");
+            foreach (var p in change.Passages)
+            {
+                changed.Add(p.Code, Signed(p.DryTonnesPerHour.Value, 3), Number(p.DryTonnesPerHour.Half, 3), p.ReleasePercent is { } r ? Signed(r.Value, 2) : "", Number(p.ReleasePercent?.Half, 2));
+            }
+
+            changed.To(voice);
+            var by = new TextTable("product", "yield", "±", "ash", "±", "protein", "±");
+            foreach (var p in change.Products)
+            {
+                by.Add(p.Name, Signed(p.YieldPercent.Value, 3), Number(p.YieldPercent.Half, 3), Signed(p.AshPercent.Value, 4), Number(p.AshPercent.Half, 4), Signed(p.ProteinPercent.Value, 3), Number(p.ProteinPercent.Half, 3));
+            }
+
+            by.To(voice);
+            voice.Say($"work of the rolls {Signed(change.RollKilowatts, 0)} kW (not tuned)" + (change.MoneyPerDay is { } money ? $"; money in 24 h {Signed(money.Value, 0)} ± {Number(money.Half, 0)}" : ""));
+        }
+
+        Remarks(answer.Remarks, voice);
+    }
+
+    private static void Say(MillFitAnswer answer, Voice voice)
+    {
+        voice.Say($"tuned on {answer.Figures} figures in {answer.Rounds} rounds" + string.Concat(answer.Scatter.Select(s => $"; {s.Key} {Number(s.Value, 1)} times further off than said")) + ". Every ± is k = 2.");
+        var factors = new TextTable("what", "where", "factor", "± %", "before %");
+        foreach (var f in answer.Factors)
+        {
+            factors.Add(f.Kind, f.Outlet is { } outlet ? $"{f.Where} outlet {outlet}" : f.Where, Number(f.Factor, 3), Number(f.PlusMinusPercent, 1), Number(f.BeforePercent, 1));
+        }
+
+        factors.To(voice);
+        var compared = new TextTable("test", "figure", "measured", "model", "in σ");
+        foreach (var c in answer.Compared.Take(20))
+        {
+            compared.Add(c.Test, c.What, Number(c.Measured, 3), Number(c.Modelled, 3), Signed(c.Deviation, 1));
+        }
+
+        compared.To(voice);
+        Remarks(answer.CannotTell, voice);
+        foreach (var next in answer.Next.Take(3))
+        {
+            voice.Say($"a release test at {next.Passage} would take the flour's yield from ±{Number(2 * next.Now, 2)} to ±{Number(2 * next.After, 2)} points, the model's shortfall apart");
+        }
+
+        Remarks(answer.Remarks, voice);
+    }
+
+    private static void Rows(TextTable table, IReadOnlyList<MillProductAnswer> products)
+    {
+        foreach (var p in products)
+        {
+            table.Add(p.Name, Number(p.YieldPercent.Value, 2), Number(p.YieldPercent.Half, 2), Number(p.AshPercent.Value, 3), Number(p.AshPercent.Half, 3), Number(p.ProteinPercent.Value, 2), Number(p.ProteinPercent.Half, 2), Number(p.MoisturePercent, 1));
+        }
+    }
+
+    private static void Remarks(IReadOnlyList<string> remarks, Voice voice)
+    {
+        foreach (var remark in remarks)
+        {
+            voice.Say(remark);
+        }
+    }
+}

@@ -1,0 +1,109 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Evengrist.Cli;
+using Evengrist.Demo;
+using Evengrist.Edge.Tests.Web;
+using Evengrist.Milling.Sheet;
+
+namespace Evengrist.Edge.Tests.Cli;
+
+/// <summary>The mill on paper through the command line and over HTTP, on the demonstration's Unit A.</summary>
+[Collection(WebSiteCollection.Name)]
+public sealed class MillSolveCaseTests(WebSite site)
+{
+    private static string Case(Action<JsonObject>? edit = null)
+    {
+        var posed = new JsonObject
+        {
+            ["sheet"] = JsonNode.Parse(FlowSheetJson.Write(HouseFlowSheets.Of('A'))),
+            ["wheat"] = JsonNode.Parse("""{ "tonnesPerHour": 17.5, "moisturePercent": 16, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" }"""),
+            ["sets"] = JsonNode.Parse("""[ { "name": "patent", "products": [ "1M", "2M", "1MF", "SZ1", "3M", "2B", "SZ2", "1B", "4M", "5M", "3B" ] } ]"""),
+            ["try"] = JsonNode.Parse("""{ "gapMicrometres": { "B3C": 210 } }"""),
+            ["tests"] = JsonNode.Parse("""[ { "name": "Monday", "releases": { "B1": 26, "B2": 52, "B3C": 48 } } ]"""),
+        };
+        edit?.Invoke(posed);
+        return posed.ToJsonString();
+    }
+
+    // Third break opened by 0.05 mm: directions are common practice.
+    [Fact]
+    public void Solve_ThirdBreakOpened_SaysWhatEveryStreamWouldDo()
+    {
+        var tuned = Solved(Case());
+        var change = tuned.GetProperty("change");
+        Assert.True(Of(change.GetProperty("passages"), "code", "B3C").GetProperty("releasePercent").GetProperty("value").GetDouble() < 0);
+        Assert.True(Yield(change, "3B") < 0 && Yield(change, "4B") > 0 && Yield(change, "5B") > 0 && Yield(change, "BR") > 0 && Yield(change, "flour") < 0);
+        Assert.True(Of(change.GetProperty("products"), "name", "patent").GetProperty("ashPercent").GetProperty("value").GetDouble() <= 0);
+        Assert.All(change.GetProperty("products").EnumerateArray(), p => Assert.True(p.GetProperty("yieldPercent").GetProperty("half").GetDouble() >= 0));
+        Assert.StartsWith("tuned on 3 measured figures", tuned.GetProperty("tuned").GetString(), StringComparison.Ordinal);
+        Assert.Contains("guards", string.Concat(tuned.GetProperty("remarks").EnumerateArray().Select(r => r.GetString())), StringComparison.Ordinal);
+        Assert.InRange(tuned.GetProperty("closure").GetDouble(), 0, 1e-9);
+
+        var not = Solved(Case(c => c.Remove("tests")));
+        Assert.Equal("not tuned: enter a release test or a stream survey", not.GetProperty("tuned").GetString());
+        Assert.True(Of(not.GetProperty("change").GetProperty("passages"), "code", "B3C").GetProperty("releasePercent").GetProperty("half").GetDouble()
+            > Of(change.GetProperty("passages"), "code", "B3C").GetProperty("releasePercent").GetProperty("half").GetDouble());
+
+        static double Yield(JsonElement change, string name) => Of(change.GetProperty("products"), "name", name).GetProperty("yieldPercent").GetProperty("value").GetDouble();
+    }
+
+    [Fact]
+    public void Fit_OfReleases_NamesWhatTheyTell()
+    {
+        using var folder = new Folder();
+        var (status, output, _) = Shell.Run("milling", "fit", "--in", folder.File("case.json", Case()));
+        Assert.Equal(Exit.Done, status);
+        Assert.Contains("tuned on 3 figures", output, StringComparison.Ordinal);
+        Assert.Contains("B3C release", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Solve_OverHttp_IsTheSame_AndWhatHasNoAnswerSaysWhy()
+    {
+        using var client = site.Client();
+        using var body = new StringContent(Case(), Encoding.UTF8, "application/json");
+        using var reply = await client.PostAsync(new Uri("/api/milling/solve", UriKind.Relative), body);
+        Assert.Equal(HttpStatusCode.OK, reply.StatusCode);
+        Assert.Equal("Converged", JsonDocument.Parse(await reply.Content.ReadAsStringAsync()).RootElement.GetProperty("exit").GetString());
+        using var few = new StringContent(Case(c => c["tests"] = JsonNode.Parse("""[ { "name": "Monday", "releases": { "B1": 26 } } ]""")), Encoding.UTF8, "application/json");
+        using var none = await client.PostAsync(new Uri("/api/milling/fit", UriKind.Relative), few);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, none.StatusCode);
+        Assert.Contains("3 or more are needed", await none.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("""{ "try": { "gapMicrometres": { "P1": 20 } } }""", "P1 is no passage with rolls", Exit.BadInput)]
+    [InlineData("""{ "try": { "cloths": [ { "passage": "B1", "fromMicrometres": 1120, "toMicrometres": 0 } ] } }""", "a cloth of 0 µm", Exit.BadInput)]
+    [InlineData("""{ "try": { "outlets": [ { "passage": "M7", "outlet": 2, "to": [ { "to": "M7" } ] } ] } }""", "", Exit.Done)]
+    [InlineData("""{ "tests": [ { "name": "Monday", "streams": [ { "product": "1M", "yieldPercent": 140 } ] } ] }""", "1M yields 140 %", Exit.BadInput)]
+    [InlineData("""{ "tests": [ { "name": "Monday", "streams": [ { "product": "1M", "yieldPercent": 14, "ashPercent": -0.4 } ] } ] }""", "ash lies above 0", Exit.BadInput)]
+    [InlineData("""{ "tests": [ { "name": "Monday", "releases": { "B1": 26 } } ] }""", "3 or more are needed", Exit.NoAnswer)]
+    [InlineData("""{ "wheat": { "tonnesPerHour": 17.5, "moisturePercent": 46, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" } }""", "from 10 to 20 %", Exit.BadInput)]
+    [InlineData("""{ "sets": [ { "name": "patent", "products": [ "9M" ] } ] }""", "There is no product 9M", Exit.BadInput)]
+    public void Solve_BadCase_SaysWhatIsWrong(string edit, string says, int exit)
+    {
+        using var folder = new Folder();
+        var posed = Case(c =>
+        {
+            foreach (var (name, value) in JsonNode.Parse(edit)!.AsObject())
+            {
+                c[name] = value!.DeepClone();
+            }
+        });
+        var (status, _, error) = Shell.Run("milling", "solve", "--in", folder.File("case.json", posed), "--json");
+        Assert.Equal(exit, status);
+        Assert.Contains(says, error, StringComparison.Ordinal);
+    }
+
+    private static JsonElement Solved(string posed)
+    {
+        using var folder = new Folder();
+        var (status, output, error) = Shell.Run("milling", "solve", "--in", folder.File("case.json", posed), "--json");
+        Assert.True(status == Exit.Done, error);
+        return JsonDocument.Parse(output).RootElement;
+    }
+
+    private static JsonElement Of(JsonElement list, string member, string name) => list.EnumerateArray().Single(e => e.GetProperty(member).GetString() == name);
+}
