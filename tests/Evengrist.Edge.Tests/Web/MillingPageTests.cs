@@ -110,6 +110,22 @@ public sealed class MillingPageTests(WebSite site)
         Assert.Contains("\"unit\":\"T3\",\"version\":1,\"by\":\"Ada\"", await client.GetStringAsync(new Uri("/api/milling/units", UriKind.Relative)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("/milling/sheet?unit=T4&done=much&version=")]
+    [InlineData("/milling/sheet?unit=T4&version=much")]
+    [InlineData("/milling/sheet?unit=%22%3E%3Cscript%3E")]
+    [InlineData("/milling/sheet?unit=T4&version=99999999999")]
+    [InlineData("/milling/sheet/passage?unit=T4&code=%00")]
+    [InlineData("/milling/sheet/print?unit=T4&version=-1")]
+    public async Task Page_AskedOddly_IsAnswered(string address)
+    {
+        using var client = site.Client();
+        KeepWhereNoneIs("T4");
+        using var answer = await client.GetAsync(new Uri(address, UriKind.Relative));
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.DoesNotContain("<script>", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
     private static async Task<HttpResponseMessage> PostAsync(HttpClient client, string address)
     {
         using var body = new StringContent(Sheet, Encoding.UTF8, "application/json");

@@ -57,7 +57,12 @@ public sealed class PassageForm
 
         if (gap is null || length is null)
         {
-            fields.Fault("Rolls: give both gap and length, or leave both empty where the passage has no rolls.");
+            // What was typed and is no number is a fault already.
+            if (fields["gap"].Length == 0 || fields["length"].Length == 0)
+            {
+                fields.Fault("Rolls: give both gap and length, or leave both empty where the passage has no rolls.");
+            }
+
             return null;
         }
 
