@@ -51,7 +51,7 @@
     purifying: (w, h) => `M0 0L${w / 2} -9L${w} 0V${h}H0Z`,
     finishing: (w, h) => `M0 3Q${w / 2} -8 ${w} 3V${h - 3}Q${w / 2} ${h + 8} 0 ${h - 3}Z`,
     grading: (w, h) => `M0 0H${w}V${h}H0ZM4 4H${w - 4}V${h - 4}H4Z`,
-    product: (w, h) => `M${h / 2} 0H${w - h / 2}A${h / 2} ${h / 2} 0 0 1 ${w - h / 2} ${h}H${h / 2}A${h / 2} ${h / 2} 0 0 1 ${h / 2} 0Z`,
+    product: (w, h) => { const r = Math.min(h / 2, 15); return `M${r} 0H${w - r}A${r} ${r} 0 0 1 ${w} ${r}V${h - r}A${r} ${r} 0 0 1 ${w - r} ${h}H${r}A${r} ${r} 0 0 1 0 ${h - r}V${r}A${r} ${r} 0 0 1 ${r} 0Z`; },
   };
 
   const drawnBox = (box, x, y) => {
@@ -76,11 +76,11 @@
 
   const drawnWay = (edge, section) => {
     const points = [section.startPoint, ...(section.bendPoints ?? []), section.endPoint];
-    const end = points[points.length - 1];
+    const end = points[points.length - 1], half = breadth(edge) / 2 + 3.2;
     const group = svg("g", { class: "flow-way", "data-from": edge.from, "data-to": edge.to });
     group.append(svg("title", {}, edge.title),
       svg("path", { d: points.map((p, i) => `${i === 0 ? "M" : "L"}${p.x} ${p.y}`).join(""), class: "flow-line", "stroke-width": breadth(edge) }),
-      svg("path", { d: `M${end.x} ${end.y}l-8 -4v8Z`, class: "flow-head" }));
+      svg("path", { d: `M${end.x} ${end.y}l-8 ${-half}v${2 * half}Z`, class: "flow-head" }));
     return group;
   };
 
