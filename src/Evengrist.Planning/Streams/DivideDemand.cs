@@ -13,6 +13,7 @@ internal sealed record DivideDemand(string Words, Func<DivideSpec, DivideSpec> W
     public static IReadOnlyList<DivideDemand> AllOf(DivideSpec spec) =>
     [
         new DivideDemand("spouts that send a stream whole", s => s with { Valves = [.. s.Table.Streams.Select(t => s.ValveOf(t) with { Splits = true })] }),
+        .. spec.Sure is { } sure ? [new DivideDemand(string.Create(CultureInfo.InvariantCulture, $"each limit kept to {100 * sure:0.##} %"), s => s with { Sure = null })] : Array.Empty<DivideDemand>(),
         .. spec.Flours.SelectMany(f => OfFlour(f, spec.Table.Basis)),
         .. spec.Valves.Where(v => v.Locked is not null).Select(v => new DivideDemand($"{v.Stream} locked to {v.Locked}", s => Valves(s, v.Stream, x => x with { Locked = null }))),
         .. spec.Valves.Where(v => v.Locked is null && v.May is not null).Select(v => new DivideDemand($"{v.Stream} only to {string.Join(" or ", v.May!.Append(spec.Rest.Code))}", s => Valves(s, v.Stream, x => x with { May = null }))),

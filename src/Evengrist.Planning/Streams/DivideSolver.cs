@@ -20,7 +20,7 @@ public static class DivideSolver
         var (answer, shares) = DivideProblem.Solve(spec, options.Longest, stop);
         if (!answer.HasValues)
         {
-            return answer.Exit == ExitReason.Infeasible && Clash(spec, options, stop) is { } clash ? clash : new DivideNotSolved(Said(answer.Exit));
+            return answer.Exit == ExitReason.Infeasible && Clash(spec, options, stop) is { } clash ? clash : new DivideNotSolved(answer.Exit == ExitReason.TimeReached ? "Time ran out before a divide was found: ask for no chance of the limits, for fewer flours, or share more spouts." : Said(answer.Exit));
         }
 
         if (DivideCheck.Broken(spec, shares) is { Count: > 0 } broken)

@@ -15,7 +15,7 @@ public static class StreamsDivideCase
                         "limits"?: [ { "what": "Ash" | "Protein" | "FallingNumber" | "StarchDamage", "least"?, "most"? } ... ] } ... ],
           "rest"?: { "code", "pricePerTonne" }   where goes what goes to no flour,
           "valves"?: [ { "stream", "splits"?: true | false, "may"?: [ flours ], "locked"?: flour or rest, "now"?: flour or rest } ... ]   a stream without one goes whole, anywhere,
-          "rateTonnesPerHour": of the wheat, "hoursPerDay"?: 24, "currency"?: "USD"
+          "rateTonnesPerHour": of the wheat, "hoursPerDay"?: 24, "sure"?: 0.9   the chance with which each limit has to be kept, the mean otherwise, "currency"?: "USD"
         }
         """,
         """

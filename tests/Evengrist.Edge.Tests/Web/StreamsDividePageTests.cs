@@ -22,6 +22,18 @@ public sealed class StreamsDividePageTests(WebSite site)
         Assert.Contains("As it is divided now: 550.00 an hour. This one brings <strong>0.00</strong>", page, StringComparison.Ordinal);
     }
 
+    // 2M at 0.6 beside 1M at 0.4, twice as much: 0.467 at the most 0.47 by the mean, but to 90 % the patent has 1M alone.
+    [Fact]
+    public async Task Limits_ThatHaveToBeKeptSurely_LeaveTheNextStreamOut()
+    {
+        var query = $"?survey={Uri.EscapeDataString("1M,10,0.4,11,patent\n2M,5,0.6,13,clear")}&rate=10&f0-code=patent&f0-price=400&f0-ash-most=0.47&f1-code=clear&f1-price=300&rest-price=100";
+        Assert.Contains("600.00 USD an hour", await PageAsync(query), StringComparison.Ordinal);
+        var sure = await PageAsync(query + "&sure=90");
+        Assert.Contains("550.00 USD an hour", sure, StringComparison.Ordinal);
+        Assert.Contains("Each limit is kept to 90.0 %, each by itself.", sure, StringComparison.Ordinal);
+        Assert.Contains("got 40 %", await PageAsync(query + "&sure=40"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Headings_CarryFallingNumberAndSpouts()
     {

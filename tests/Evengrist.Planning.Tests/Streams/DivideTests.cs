@@ -48,24 +48,7 @@ public sealed class DivideTests(ITestOutputHelper output)
     public void Best_OfSmallSurveys_IsTheBestOfAllDividesThereAre(int seed)
     {
         var spec = Small(seed);
-        var all = (int)Math.Pow(3, 7);
-        decimal? best = null;
-        for (var n = 0; n < all; n++)
-        {
-            var code = n;
-            double[][] shares = [.. spec.Table.Streams.Select(_ =>
-            {
-                var row = new double[3];
-                row[code % 3] = 1;
-                code /= 3;
-                return row;
-            })];
-            if (DivideCheck.Broken(spec, shares).Count == 0 && Divided.Of(spec, (s, p) => shares[s][p]).ValuePerHour is var value && (best is null || value > best))
-            {
-                best = value;
-            }
-        }
-
+        var best = BestOfAll(spec);
         var outcome = DivideSolver.Solve(spec);
         if (best is null)
         {
@@ -113,6 +96,38 @@ public sealed class DivideTests(ITestOutputHelper output)
         Assert.DoesNotContain(solved.Moves, m => m.IsOpen && m.Missed.Count == 0 && m.ValuePerHour > 0.001m);
     }
 
+    // With a chance asked for, small surveys are again held against all divides there are.
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Best_WithAChance_IsTheBestOfAllDividesThatKeepIt(int seed)
+    {
+        var spec = Small(seed) with { Sure = 0.9 };
+        var best = BestOfAll(spec);
+        var outcome = DivideSolver.Solve(spec);
+        if (best is null)
+        {
+            Assert.IsType<DivideClash>(outcome);
+        }
+        else
+        {
+            var solved = Assert.IsType<DivideSolved>(outcome);
+            Assert.Equal((double)best, (double)solved.Best.ValuePerHour, 1e-6);
+            Assert.All(solved.Best.Flours.SelectMany(f => f.Rooms), r => Assert.True(r.Chance >= 0.9 - 1e-6));
+            Assert.DoesNotContain(solved.Moves, m => m.IsOpen && m.Missed.Count == 0 && m.ValuePerHour > 0.001m);
+        }
+    }
+
+    [Fact]
+    public void Best_MoreSure_NeverBringsMore()
+    {
+        var table = Surveys.Drawn(12, 4);
+        var spec = Surveys.Four(table) with { Valves = Splitting(table) };
+        decimal[] values = [.. new double?[] { null, 0.5, 0.8, 0.95 }.Select(s => Solved(spec with { Sure = s }).Best.ValuePerHour)];
+        Assert.Equal((double)values[0], (double)values[1], 1e-6);
+        Assert.True(values[1] > values[2] && values[2] > values[3]);
+        Assert.Contains("got 100 %", Assert.Single(Assert.IsType<DivideRefused>(DivideSolver.Solve(spec with { Sure = 1 })).Faults), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Best_AShareMoreOfFreedom_NeverBringsLess()
     {
@@ -152,6 +167,29 @@ public sealed class DivideTests(ITestOutputHelper output)
         var solved = Solved(Surveys.Four(Surveys.Drawn(24, seed)));
         Assert.True(solved.IsProven);
         output.WriteLine($"{solved.Took.TotalMilliseconds:0} ms");
+    }
+
+    private static decimal? BestOfAll(DivideSpec spec)
+    {
+        var all = (int)Math.Pow(3, 7);
+        decimal? best = null;
+        for (var n = 0; n < all; n++)
+        {
+            var code = n;
+            double[][] shares = [.. spec.Table.Streams.Select(_ =>
+            {
+                var row = new double[3];
+                row[code % 3] = 1;
+                code /= 3;
+                return row;
+            })];
+            if (DivideCheck.Broken(spec, shares).Count == 0 && Divided.Of(spec, (s, p) => shares[s][p]).ValuePerHour is var value && (best is null || value > best))
+            {
+                best = value;
+            }
+        }
+
+        return best;
     }
 
     private static DivideSpec Small(int seed) => new(

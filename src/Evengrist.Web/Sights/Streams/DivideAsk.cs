@@ -36,6 +36,7 @@ public sealed record DivideAsk(TypedFields Fields, DivideSpec? Spec)
         FlourWish[] flours = [.. Enumerable.Range(0, DivideFlourRow.Rows).Select(row => DivideFlourRow.Read(fields, row, before?.ElementAtOrDefault(row))).OfType<FlourWish>()];
         var rest = new FlourWish(fields.Text("rest", start?.Rest.Code ?? "feed"), DivideFlourRow.Money(fields.Number("rest-price", "Price of the rest", (double)(start?.Rest.PricePerTonne ?? 0))));
         var (rate, hours) = (fields.Needed("rate", "Wheat", start?.RateTonnesPerHour ?? 10), fields.Needed("hours", "Hours a day", start?.HoursPerDay ?? 24));
+        var sure = fields.Number("sure", "Each limit kept");
         var methods = MethodFields.Read(fields, start?.Table.Methods ?? new StreamMethods());
         if (text.Length == 0 || (flours.Length == 0 && fields.Faults.Count == 0))
         {
@@ -43,7 +44,7 @@ public sealed record DivideAsk(TypedFields Fields, DivideSpec? Spec)
         }
 
         var lines = SurveyLines.Of(text);
-        var spec = new DivideSpec(new StreamTable(lines.Streams, basis) { Methods = methods }, flours, rate) { Rest = rest, HoursPerDay = hours, Valves = lines.Valves, Currency = start?.Currency ?? "USD" };
+        var spec = new DivideSpec(new StreamTable(lines.Streams, basis) { Methods = methods }, flours, rate) { Rest = rest, HoursPerDay = hours, Sure = sure / 100, Valves = lines.Valves, Currency = start?.Currency ?? "USD" };
         foreach (var fault in lines.Faults.Count > 0 ? lines.Faults : fields.Faults.Count > 0 ? [] : DivideFaults.Of(spec))
         {
             fields.Fault(fault);

@@ -2,14 +2,19 @@ using System.Globalization;
 using Evengrist.Planning.Streams;
 using Evengrist.Quantities;
 using Evengrist.Streams;
+using Evengrist.Streams.Dividing;
 
 namespace Evengrist.Web.Sights.Streams;
 
 /// <summary>Money and units of a divide in words.</summary>
 public static class DivideWords
 {
-    /// <summary>How long a page looks for a divide: a person waits.</summary>
-    public static DivideOptions OnPage { get; } = new() { Longest = TimeSpan.FromSeconds(3) };
+    /// <summary>How long a page looks for a divide: a person waits, longer where limits have to be kept with a chance.</summary>
+    public static DivideOptions OnPage(DivideSpec spec)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        return new DivideOptions { Longest = TimeSpan.FromSeconds(spec.Sure is null ? 3 : 8) };
+    }
 
     /// <summary>Money with its cents.</summary>
     public static string Money(decimal amount) => amount.ToString("N2", CultureInfo.InvariantCulture);

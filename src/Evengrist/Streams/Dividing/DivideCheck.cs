@@ -1,8 +1,9 @@
 using System.Globalization;
+using MathNet.Numerics.Distributions;
 
 namespace Evengrist.Streams.Dividing;
 
-/// <summary>Judges shares against what was wanted, by its own arithmetic: it shares no code with what builds and solves the problem. Page: docs/model/divide.md.</summary>
+/// <summary>Judges shares against what was wanted, by its own arithmetic; what each stream has to spare for a chance is taken from where the solver takes it too. Page: docs/model/divide.md.</summary>
 public static class DivideCheck
 {
     private const double Tolerance = 1e-6;
@@ -67,6 +68,18 @@ public static class DivideCheck
             {
                 yield return Say($"{flour.Code} has {limit.What.Words()} {value}, outside its limits.");
             }
+        }
+
+        if (spec.Sure is { } sure && flour.Ends(spec.Table.Basis).Any(e => !Keeps(e)))
+        {
+            yield return Say($"{flour.Code} does not keep its limits to {100 * sure} %.");
+        }
+
+        bool Keeps(LimitEnd end)
+        {
+            var spare = parts.Sum(p => p.Amount > 0 ? p.Amount * end.Spare(p.Stream) : 0);
+            var variance = parts.Sum(p => p.Amount > 0 ? Math.Pow(p.Amount * end.Unsure(p.Stream, spec.Table.Methods), 2) + Math.Pow(p.Amount * spec.Table.Methods.YieldShare * end.Spare(p.Stream), 2) : 0);
+            return spare - (Normal.InvCDF(0, 1, spec.Sure!.Value) * Math.Sqrt(variance)) >= -Tolerance * Math.Max(1, Math.Sqrt(variance));
         }
 
         if (flour.CalledFlour && Mean(s => s.AshPercent) > (Mean(s => s.ProteinPercent) / 20) + (0.35 * (1 - ((double)spec.Table.Basis.MoisturePercent / 100))) + Tolerance)

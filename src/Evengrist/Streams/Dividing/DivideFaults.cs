@@ -19,6 +19,7 @@ public static class DivideFaults
         IReadOnlyList<string> faults =
         [
             .. OfPlaces(spec.Flours, spec.Rest, spec.HoursPerDay),
+            .. spec.Sure is null or (>= 0.5 and < 1) ? Array.Empty<string>() : [Say($"A limit is kept to a chance from 50 % up to, not including, 100 %; got {100 * spec.Sure.Value} %.")],
             .. spec.RateTonnesPerHour is > 0 and <= 1000 ? Array.Empty<string>() : [Say($"Tonnes of wheat an hour lie above 0 and at most at 1000; got {spec.RateTonnesPerHour}.")],
             .. spec.Valves.Where(v => !streams.Contains(v.Stream)).Select(v => $"There is a valve for {v.Stream}, and no such stream in the survey."),
             .. spec.Valves.GroupBy(v => v.Stream, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"The valve of {g.Key} stands there {g.Count()} times: give it once."),

@@ -15,6 +15,9 @@ public sealed record DivideSpec(StreamTable Table, IReadOnlyList<FlourWish> Flou
     /// <summary>What is known of the spouts.</summary>
     public IReadOnlyList<StreamValve> Valves { get; init; } = [];
 
+    /// <summary>The chance with which every limit of every flour has to be kept, each by itself, from 0.5 up to, not including, 1; null where the mean has to keep it.</summary>
+    public double? Sure { get; init; }
+
     /// <summary>Hours a day that the mill runs, for the value of a day.</summary>
     public double HoursPerDay { get; init; } = 24;
 

@@ -8,7 +8,7 @@ public sealed record Divided(IReadOnlyList<DividedFlour> Flours)
     public decimal ValuePerHour => Flours.Sum(f => f.ValuePerHour);
 
     /// <summary>Limits missed anywhere.</summary>
-    public IReadOnlyList<MissedLimit> Missed() => [.. Flours.SelectMany(f => f.Missed())];
+    public IReadOnlyList<MissedLimit> Missed(double? sure = null) => [.. Flours.SelectMany(f => f.Missed(sure))];
 
     /// <summary>What comes of a divide.</summary>
     /// <param name="spec">The question.</param>

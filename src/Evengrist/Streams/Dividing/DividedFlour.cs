@@ -22,11 +22,12 @@ public sealed record DividedFlour(FlourWish Place, IReadOnlyList<(MillStream Str
     public StreamMean? MeanOf(StreamProperty what) => Means.FirstOrDefault(m => m.What == what);
 
     /// <summary>Limits it misses; empty where it keeps all.</summary>
-    public IReadOnlyList<MissedLimit> Missed() =>
+    /// <param name="sure">The chance that is asked of its limits; null for their means.</param>
+    public IReadOnlyList<MissedLimit> Missed(double? sure = null) =>
     [
         .. Yield < Place.LeastYield - 1e-6 ? [new MissedLimit(Place.Code, "yield", string.Create(CultureInfo.InvariantCulture, $"at least {Place.LeastYield:0.##} % of the wheat"))] : Array.Empty<MissedLimit>(),
         .. Yield > Place.MostYield + 1e-6 ? [new MissedLimit(Place.Code, "yield", string.Create(CultureInfo.InvariantCulture, $"at most {Place.MostYield:0.##} % of the wheat"))] : Array.Empty<MissedLimit>(),
-        .. Rooms.Where(r => !r.IsKept).Select(r => new MissedLimit(Place.Code, r.End.IsIdentity ? "“flour”" : r.End.What.Words(), r.End.Words)),
+        .. Rooms.Where(r => !r.IsKeptTo(sure)).Select(r => new MissedLimit(Place.Code, r.End.IsIdentity ? "“flour”" : r.End.What.Words(), r.End.Words)),
     ];
 }
 

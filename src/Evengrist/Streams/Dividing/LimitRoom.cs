@@ -8,6 +8,10 @@ namespace Evengrist.Streams.Dividing;
 /// <param name="Chance">How surely the flour keeps it by the uncertainties of the survey, 0 to 1; 0 or 1 where there are none.</param>
 public sealed record LimitRoom(LimitEnd End, double Distance, double Chance)
 {
+    /// <summary>Whether it is kept as surely as is asked.</summary>
+    /// <param name="sure">The chance asked for; null where the mean has to keep it.</param>
+    public bool IsKeptTo(double? sure) => IsKept && (sure is null || Chance >= sure - 1e-6);
+
     /// <summary>Whether the mean keeps it, to a millionth of the limit.</summary>
     public bool IsKept => Distance >= -1e-6 * Math.Max(1, Math.Abs(End.Value));
 
@@ -21,7 +25,11 @@ public sealed record LimitRoom(LimitEnd End, double Distance, double Chance)
             return null;
         }
 
-        var (spare, unsure) = StreamMean.Weighed(parts, methods, end.Spare, s => end.Unsure(s, methods));
+        // A flour keeps the end just when Σ y·m ≥ 0: its chance is that of this sum, whose yields and readings both err.
+        (double Weight, double Spare, double Unsure)[] of = [.. parts.Where(p => p.Share > 0).Select(p => (p.Share * p.Stream.Yield, end.Spare(p.Stream), end.Unsure(p.Stream, methods)))];
+        var all = of.Sum(p => p.Weight);
+        var spare = of.Sum(p => p.Weight * p.Spare) / all;
+        var unsure = Math.Sqrt(of.Sum(p => p.Weight * p.Weight * ((p.Unsure * p.Unsure) + Math.Pow(methods.YieldShare * p.Spare, 2)))) / all;
         var distance = end.IsIdentity ? spare : (end.IsLeast ? 1 : -1) * (StreamMean.Of(end.What, parts, methods)!.Value - end.Value);
         distance = Math.Abs(distance) < 1e-12 ? 0 : distance;
 

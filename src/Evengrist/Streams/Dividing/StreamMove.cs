@@ -27,6 +27,6 @@ public sealed record StreamMove(MillStream Stream, FlourWish To, decimal ValuePe
     {
         var moved = Divided.Of(spec, (s, p) => s != stream ? shares[s][p] : p == to ? 1 : 0);
         var (which, place) = (spec.Table.Streams[stream], spec.Places[to]);
-        return new StreamMove(which, place, moved.ValuePerHour - divided.ValuePerHour, moved.Missed(), spec.MayGo(which, place));
+        return new StreamMove(which, place, moved.ValuePerHour - divided.ValuePerHour, moved.Missed(spec.Sure), spec.MayGo(which, place));
     }
 }
