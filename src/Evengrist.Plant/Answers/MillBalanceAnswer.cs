@@ -44,7 +44,7 @@ public sealed record MillBalanceAnswer(
             onDirty > 0 ? (double)FlourYield.BushelsPerHundredweight((decimal)onDirty) : null, balance.Unexplained.Tonnes, 2 * balance.Unexplained.StandardUncertainty, balance.UnexplainedPercent, balance.IsUsual,
             FormattableString.Invariant($"{MillBalance.LeastUnexplainedPercent} to {MillBalance.MostUnexplainedPercent} % of wheat and water, from memory"),
             [.. balance.Losses.Select(l => new LossAnswer(l.Name, l.Kind.ToString(), l.Tonnes, 2 * l.StandardUncertainty))], balance.DryClosure?.Percent,
-            balance.Energy?.PerTonneFlour, balance.Energy?.PerTonneWheat, CheckAnswer.Of(balance.Check), balance.Remarks);
+            balance.Energy?.PerTonneFlour, balance.Energy?.PerTonneWheat, CheckAnswer.Of(balance.Check, BalanceModel.Level), balance.Remarks);
     }
 }
 
@@ -66,14 +66,18 @@ public sealed record LossAnswer(string Name, string Kind, double Tonnes, double 
 /// <param name="Values">Each measured and reconciled: t, or a share of 1.</param>
 public sealed record CheckAnswer(double Squares, int Freedom, double? Critical, IReadOnlyList<SuspectAnswer> Suspects, IReadOnlyList<ReconciledValueAnswer> Values)
 {
-    internal static CheckAnswer? Of(GrossErrorOutcome check) => check.First is not Balanced first ? null : new CheckAnswer(
-        first.Squares, first.Freedom, (first as Reconciled)?.Critical(BalanceModel.Level),
+    internal static CheckAnswer? Of(GrossErrorOutcome check, double level) => check.First is not Balanced first ? null : new CheckAnswer(
+        first.Squares, first.Freedom, (first as Reconciled)?.Critical(level),
         [.. ((check as GrossErrorsNamed)?.Suspects ?? []).Select(s => new SuspectAnswer(s.Name, s.Z, s.Alike, s.Bias, 2 * s.BiasUncertainty))],
-        [.. first.Values.Select(v => new ReconciledValueAnswer(v.Unknown.Name, v.Unknown.IsMeasured ? v.Unknown.Value : null, v.Standing == Standing.NotObservable ? null : v.Value, 2 * v.StandardUncertainty, v.Z, v.Standing.ToString()))]);
+        [.. first.Values.Select(ReconciledValueAnswer.Of)]);
 }
 
 /// <summary>A measurement that does not fit, and others that would explain it as well.</summary>
 public sealed record SuspectAnswer(string Name, double Z, IReadOnlyList<string> Alike, double? Bias, double? BiasPlusMinus);
 
 /// <summary>A value measured and reconciled.</summary>
-public sealed record ReconciledValueAnswer(string Name, double? Measured, double? Reconciled, double? PlusMinus, double? Z, string Standing);
+public sealed record ReconciledValueAnswer(string Name, double? Measured, double? Reconciled, double? PlusMinus, double? Z, string Standing)
+{
+    internal static ReconciledValueAnswer Of(Adjusted v) =>
+        new(v.Unknown.Name, v.Unknown.IsMeasured ? v.Unknown.Value : null, v.StandardUncertainty is null ? null : v.Value, 2 * v.StandardUncertainty, v.Z, v.Standing.ToString());
+}

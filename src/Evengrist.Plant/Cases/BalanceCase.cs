@@ -48,9 +48,10 @@ public sealed record BalanceCase(PosedMass Wheat, IReadOnlyList<PosedMillProduct
                         { "name": "germ", "kind": "ByProduct", "tonnes": 1.2, "moisture": { "percent": 13 } } ] }
         """);
 
-    /// <summary>Reads a case.</summary>
-    public static Parsed<BalanceCase> Read(Stream stream) => SeasonCase.ReadAs<BalanceCase>(stream).Then(posed => posed.Products.Any(p => p is null)
-        ? Parsing.Failed<BalanceCase>(Fault.AtPath("$.products", "null in a list", "a product in its place")) : Parsing.Got(posed));
+    /// <summary>Reads a case; what cannot be balanced is a fault too.</summary>
+    public static Parsed<BalanceCase> Read(Stream stream) => SeasonCase.ReadAs<BalanceCase>(stream).Then(posed => posed.Faults() is { Count: > 0 } faults ? Parsing.Failed<BalanceCase>(faults) : Parsing.Got(posed));
+
+    private IReadOnlyList<Fault> Faults() => Products.Any(p => p is null) ? [Fault.AtPath("$.products", "null in a list", "a product in its place")] : [.. ToSpec().Faults().Select(f => Fault.Told("$", f))];
 
     /// <summary>What is to be balanced, with the usual errors where none are given.</summary>
     public BalanceSpec ToSpec()

@@ -14,6 +14,7 @@ public static class MillingApi
         milling.MapPosed<MillSolveAnswer>("solve", SolveAsync, MillSolveCase.Help, "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change; needs no records");
         milling.MapPosed<MillFitAnswer>("fit", FitAsync, MillSolveCase.Help, "What the posed tests of a mill say of it: factors on the model ±, measured figures beside the model's; needs no records");
         milling.MapPosed<MillBalanceAnswer>("balance", BalanceAsync, BalanceCase.Help, "Extraction on every basis, what is unexplained, where it lies, and which weigher does not fit, of a posed day or month; needs no records");
+        milling.MapPosed<FlowNetAnswer>("reconcile", ReconcileAsync, FlowNetCase.Help, "Adjusts measured streams and shares so that every place balances, finds what was not measured, and names what does not fit; needs no records");
         milling.MapPosed<ClockAnswer>("clock", ClockAsync, ClockCase.Help, "When what was changed arrives at the end of each stage of a posed way, and a dead time and stirred time from posed readings about a change; needs no records");
     }
 
@@ -24,4 +25,6 @@ public static class MillingApi
     private static Task<IResult> BalanceAsync(HttpContext context) => Posed.ReplyAsync(context, BalanceCase.Read, MillBalanceAnswer.To);
 
     private static Task<IResult> ClockAsync(HttpContext context) => Posed.ReplyAsync(context, ClockCase.Read, ClockAnswer.To);
+
+    private static Task<IResult> ReconcileAsync(HttpContext context) => Posed.ReplyAsync(context, FlowNetCase.Read, FlowNetAnswer.To);
 }

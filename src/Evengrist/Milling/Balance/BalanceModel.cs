@@ -24,7 +24,7 @@ public static class BalanceModel
             return new NoMillBalance(wrong);
         }
 
-        var check = GrossErrorModel.Of(question, Level);
+        var check = GrossErrorModel.Of(question, Level, (name, value) => value >= 0 || name == BalanceQuestion.RiseName);
         var reconciled = LossModel.Of(check);
         var (masses, spread) = (Masses(question), Matrix<double>.Build.DenseOfDiagonalArray([.. question.Unknowns.Select(u => Math.Pow(u.StandardUncertainty ?? 0, 2))]));
         var unexplained = Spread.Of(v => FirstBreak(v) - Products(spec, v), masses, spread);

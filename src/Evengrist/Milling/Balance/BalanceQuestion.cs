@@ -10,6 +10,7 @@ namespace Evengrist.Milling.Balance;
 internal static class BalanceQuestion
 {
     public const int Wheat = 0, Screenings = 1, Water = 2, Rise = 3, FirstBreak = 4, WheatMoisture = 5, FirstBreakMoisture = 6, Evaporation = 7, EvaporatedShare = 8;
+    public const string RiseName = "temper bins";
     private const int Fixed = 9;
     private const double UsualMoisture = 0.14;
 
@@ -22,7 +23,7 @@ internal static class BalanceQuestion
         int[] products = [.. Enumerable.Range(0, spec.Products.Count)];
         Unknown[] unknowns =
         [
-            Weight("wheat", spec.Dirty), Weight("screenings", spec.Screenings), Weight("water", spec.Water), Weight("temper bins", spec.TemperRise),
+            Weight("wheat", spec.Dirty), Weight("screenings", spec.Screenings), Weight("water", spec.Water), Weight(RiseName, spec.TemperRise),
             spec.FirstBreak is { } weighed ? Weight("wheat to first break", weighed) : Unknown.Sought("wheat to first break", spec.FirstBreakTonnes),
             Share("moisture of the wheat", spec.WheatMoisture), Share("moisture at first break", spec.FirstBreakMoisture), Unknown.Sought("evaporation", spec.UnexplainedTonnes),
             spec.Evaporation is { } share ? Share("share evaporated", share) : Unknown.Sought("share evaporated", spec.UnexplainedTonnes / spec.FirstBreakTonnes),

@@ -12,6 +12,11 @@ internal static class BalanceRemarks
 
     public static IEnumerable<string> Of(BalanceSpec spec, GrossErrorOutcome check)
     {
+        if (spec.UnexplainedTonnes < 0)
+        {
+            yield return "More came out weighed than went in: look for a weight taken twice or over another time.";
+        }
+
         if (check.First is NothingToAdjust)
         {
             yield return "Nothing checks the weighers against one another, so evaporation and what was not weighed cannot be told apart. Read the moisture of the wheat and of every product, or weigh and read before first break.";

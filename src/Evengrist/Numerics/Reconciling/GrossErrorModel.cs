@@ -8,7 +8,8 @@ public static class GrossErrorModel
     /// <summary>Looks.</summary>
     /// <param name="spec">What was measured and what holds.</param>
     /// <param name="level">Chance of a false alarm of each test, above 0 and below 1.</param>
-    public static GrossErrorOutcome Of(ReconcileSpec spec, double level = 0.05)
+    /// <param name="isPossible">Whether a quantity, by name, can have a value at all; a measurement is not named where the others would give it a value it cannot have. Null: any can be.</param>
+    public static GrossErrorOutcome Of(ReconcileSpec spec, double level = 0.05, Func<string, double, bool>? isPossible = null)
     {
         ArgumentNullException.ThrowIfNull(spec);
         if (!(level is > 0 and < 1))
@@ -25,18 +26,13 @@ public static class GrossErrorModel
         var (now, suspects) = (first, new List<Suspect>());
         while (now.Fails(level))
         {
-            var worst = now.Values.Where(v => v.Z is not null).OrderByDescending(v => Math.Abs(v.Z!.Value)).ThenBy(v => v.Unknown.Name, StringComparer.Ordinal).First();
-            if (Math.Abs(worst.Z!.Value) <= now.CriticalZ(level))
+            if (Worst(spec, now, level, isPossible ?? ((_, _) => true)) is not { } found)
             {
                 return new GrossErrorNotNamed(first, suspects);
             }
 
-            // Of those that cannot be told apart, the one whose bias would be the fewest of its own uncertainties.
-            Adjusted[] like = [worst, .. Alike(now, worst)];
-            worst = like.OrderByDescending(a => now.SeenOf(a)).ThenBy(a => a.Unknown.Name, StringComparer.Ordinal).First();
-            spec = spec.Without(worst.Unknown.Name, worst.Value);
-            var rest = ReconcileModel.Of(spec);
-            suspects.Add(Seen(worst, [.. like.Where(a => a != worst).Select(a => a.Unknown.Name)], rest));
+            (spec, var suspect, var rest) = found;
+            suspects.Add(suspect);
             if (rest is not Reconciled again)
             {
                 return rest is NothingToAdjust left ? new GrossErrorsNamed(first, suspects, left) : new GrossErrorNotNamed(first, suspects);
@@ -46,6 +42,28 @@ public static class GrossErrorModel
         }
 
         return suspects.Count == 0 ? new NoGrossError(first) : new GrossErrorsNamed(first, suspects, now);
+    }
+
+    // The measurement that stands out most and without which its quantity has a value it can have; null where none does.
+    private static (ReconcileSpec Without, Suspect Suspect, ReconcileOutcome Others)? Worst(ReconcileSpec spec, Reconciled now, double level, Func<string, double, bool> isPossible)
+    {
+        var bound = now.CriticalZ(level);
+        foreach (var worst in now.Values.Where(v => v.Z is { } z && Math.Abs(z) > bound).OrderByDescending(v => Math.Abs(v.Z!.Value)).ThenBy(v => v.Unknown.Name, StringComparer.Ordinal))
+        {
+            // Of those that cannot be told apart, first the one whose bias would be the fewest of its own uncertainties.
+            Adjusted[] like = [worst, .. Alike(now, worst)];
+            foreach (var likely in like.OrderByDescending(now.SeenOf).ThenBy(a => a.Unknown.Name, StringComparer.Ordinal))
+            {
+                var without = spec.Without(likely.Unknown.Name, likely.Value);
+                var rest = ReconcileModel.Of(without);
+                if ((rest as Balanced)?[likely.Unknown.Name] is not { StandardUncertainty: not null, Value: var value } || isPossible(likely.Unknown.Name, value))
+                {
+                    return (without, Seen(likely, [.. like.Where(a => a != likely).Select(a => a.Unknown.Name)], rest), rest);
+                }
+            }
+        }
+
+        return null;
     }
 
     private static Suspect Seen(Adjusted worst, string[] alike, ReconcileOutcome without)

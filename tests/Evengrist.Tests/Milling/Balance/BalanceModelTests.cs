@@ -21,6 +21,7 @@ public sealed class BalanceModelTests
         Assert.True(day.IsUsual);
         Assert.False(Made(Day(452)).IsUsual); // Ten tonnes of flour fewer: a flag.
         Assert.False(Made(Day(472)).IsUsual); // Ten more: less goes missing than evaporates anywhere.
+        Assert.Contains(Made(Day(472)).Remarks, r => r.StartsWith("More came out weighed than went in", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -60,6 +60,17 @@ public sealed class GrossErrorModelTests
         Assert.Empty(Assert.IsType<GrossErrorNotNamed>(GrossErrorModel.Of(spec)).Suspects);
     }
 
+    /// <summary>Two of a flow that are seen as their sum: both are named; none where the values they would have cannot be.</summary>
+    [Fact]
+    public void Of_AValueThatCannotBe_IsNotTakenForTheMistake()
+    {
+        var spec = Networks.Linear([10, 16, 1, 10.01], [0.01, 1, 0.01, 0.01], [1, -1, -1, 0], [1, 0, 0, -1]);
+        Assert.Equal(["2", "3"], Assert.IsType<GrossErrorsNamed>(GrossErrorModel.Of(spec)).Suspects.SelectMany(s => s.Alike.Append(s.Name)).Order());
+        Assert.IsType<GrossErrorNotNamed>(GrossErrorModel.Of(spec, 0.05, (_, _) => false));
+        var named = Assert.IsType<GrossErrorsNamed>(GrossErrorModel.Of(spec, 0.05, (name, _) => name != "2"));
+        Assert.Equal("3", named.Suspects[0].Name);
+    }
+
     [Fact]
     public void Of_NothingChecked_SaysWhy()
     {
