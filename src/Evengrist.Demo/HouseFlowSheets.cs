@@ -25,7 +25,7 @@ public static class HouseFlowSheets
     {
         foreach (var unit in Units)
         {
-            FlowSheets.Keep(mill, $"{unit}", new FlowSheetPaper("As the unit stood when the crop year began.", Of(unit)), "Osric Venn", after: 0);
+            FlowSheets.Keep(mill, $"U{unit}", new FlowSheetPaper("As the unit stood when the crop year began.", Of(unit)), "Osric Venn", after: 0);
         }
     }
 }

@@ -58,7 +58,8 @@ public sealed record MillSolveAnswer(
             ]);
     }
 
-    private static string Unsolved(MillForecast forecast) => forecast.Solution.Report switch
+    /// <summary>Why a mill has no answer, and what to do.</summary>
+    public static string Unsolved(MillForecast forecast) => forecast.Solution.Report switch
     {
         { Exit: MillExit.StockPilesUp, Where: var where } => $"Stock goes round faster than it leaves in the loop of {where}: lead more of an outlet out of it.",
         { Exit: MillExit.SweepsSpent, Where: var where, Sweeps: var sweeps } => $"The loop of {where} still moved after {sweeps} sweeps: it hardly leaks. Lead more of an outlet out of it.",

@@ -47,6 +47,7 @@ public static class EvengristApp
         services.AddHttpContextAccessor();
         services.AddScoped<Visit>();
         services.AddSingleton<UploadShelf>();
+        services.AddSingleton<Sights.Flow.MillTunings>();
         services.AddSingleton<Sights.Season.YearDesk>();
         services.AddRazorComponents();
         services.AddProblemDetails(problems => problems.CustomizeProblemDetails = UnreadBody.Say);

@@ -18,9 +18,9 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
 
     [ChromiumTheory]
     [InlineData("/milling")]
-    [InlineData("/milling/sheet?unit=A")]
-    [InlineData("/milling/sheet/passage?unit=A&code=B1")]
-    [InlineData("/milling/sheet/print?unit=B")]
+    [InlineData("/milling/sheet?unit=UA")]
+    [InlineData("/milling/sheet/passage?unit=UA&code=B1")]
+    [InlineData("/milling/sheet/print?unit=UB")]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path)
     {
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
@@ -32,7 +32,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     {
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
         var page = visitor.Page;
-        await visitor.OpenAsync("/milling/sheet?unit=A");
+        await visitor.OpenAsync("/milling/sheet?unit=UA");
         await Assertions.Expect(page.Locator("#flow .flow-box")).ToHaveCountAsync(31 + 21);
         Assert.Equal(await page.EvaluateAsync<int>("JSON.parse(document.getElementById('flow-data').textContent).edges.length"), await page.Locator("#flow .flow-way .flow-line").CountAsync());
         await page.Locator("#flow a.flow-box[data-code='G2']").FocusAsync();
@@ -45,7 +45,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     public async Task WithoutScript_TheTableSaysTheSame()
     {
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 390, dark: true, script: false);
-        await visitor.OpenAsync("/milling/sheet?unit=A");
+        await visitor.OpenAsync("/milling/sheet?unit=UA");
         await Assertions.Expect(visitor.Page.GetByText("the table below says the same without it")).ToBeVisibleAsync();
         await Assertions.Expect(visitor.Page.Locator("#passage-B1").Locator("xpath=..")).ToContainTextAsync("overs of 1120 µm to B2");
     }
@@ -54,7 +54,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     public async Task OnPaper_BoxesAndTheWaysBetweenThemAreSeen()
     {
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: true);
-        await visitor.OpenAsync("/milling/sheet/print?unit=B");
+        await visitor.OpenAsync("/milling/sheet/print?unit=UB");
         await visitor.Page.EmulateMediaAsync(new() { Media = Media.Print });
         await Assertions.Expect(visitor.Page.Locator("#flow .flow-way .flow-line").First).ToBeVisibleAsync();
         await Assertions.Expect(visitor.Page.Locator("#flow .flow-way .flow-head").First).ToBeVisibleAsync();

@@ -1,0 +1,116 @@
+using System.Globalization;
+using Evengrist.Milling.Learning;
+using Evengrist.Milling.OnPaper;
+using Evengrist.Milling.Sheet;
+using Evengrist.Plant.Cases;
+using Evengrist.Quantities;
+using Evengrist.Records.Streams;
+using Evengrist.Web.Sights.Season;
+
+namespace Evengrist.Web.Sights.Flow;
+
+/// <summary>A trial of a mill unit on paper, as a person typed it.</summary>
+public sealed class TrialAsk
+{
+    private readonly Dictionary<string, double> gaps = new(StringComparer.Ordinal);
+
+    /// <summary>Reads the fields.</summary>
+    /// <param name="typed">What was typed; nothing where the form was not sent.</param>
+    /// <param name="sheet">The unit's flow sheet.</param>
+    /// <param name="survey">Its newest stream survey; null where none is kept.</param>
+    public TrialAsk(Func<string, string?> typed, FlowSheet sheet, KeptSurvey? survey)
+    {
+        (Fields, Sheet) = (new TypedFields(typed), sheet);
+        var flow = Fields.Needed("flow", "Wheat to first break", survey?.Survey.WheatTonnesPerHour ?? (sheet.TonnesPerDay is { } day ? Math.Round(day / 24, 2) : 10));
+        var (moisture, ash, protein) = (Fields.Needed("moisture", "Moisture at first break", 16), Fields.Needed("ash", "Ash of the wheat", 1.7), Fields.Needed("protein", "Protein of the wheat", 14.4));
+        var (hardness, number) = (Fields.Needed("hardness", "Hardness index", 65), Fields.Needed("fn", "Falling number", 380));
+        Basis = Basis.TryParse(Fields.Text("basis", "dry"), out var basis) ? basis : Basis.Dry;
+        var posed = new PosedWheat(flow, moisture, ash, protein, Basis) { Hardness = hardness, FallingNumber = number };
+        Note(Fields.Faults.Count > 0 ? [] : posed.Faults());
+        foreach (var passage in sheet.Passages.Where(p => p.Rolls is not null))
+        {
+            if (Fields.Number(GapField(passage), $"Gap of {passage.Code}") is { } gap)
+            {
+                gaps[passage.Code] = gap;
+            }
+        }
+
+        var cloths = Lines("cloths", "Cloths", "B1 1120 1000", 3).Select(l => new ClothChange(l.Name, l.Numbers[0], l.Numbers[1])).ToArray();
+        var releases = Lines("releases", "Release tests", "B1 29.5", 2).Select(l => new ReleaseReading(l.Name, l.Numbers[0])).ToArray();
+        Change = new SheetChange { GapMicrometres = gaps, Cloths = cloths };
+        Note(Fields.Faults.Count > 0 ? [] : Change.Faults(sheet));
+        string[] patent = [.. Fields.Text("patent", "").Split((char[])[' ', ',', ';', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)];
+        Note(patent.Where(c => sheet.Products.All(p => p.Code != c)).Select(c => $"Streams together: there is no product {c} on the flow sheet."));
+        Sets = patent.Length > 0 ? [new ProductSet("together", patent)] : [];
+        var (flour, feed) = (Fields.Number("flour", "Price of flour"), Fields.Number("feed", "Price of feed"));
+        Prices = flour is null && feed is null ? null : sheet.Products.ToDictionary(p => p.Code, p => (decimal)((p.Kind is ProductKind.Flour ? flour : feed) ?? 0));
+        if (Fields.Faults.Count > 0)
+        {
+            return;
+        }
+
+        Wheat = posed;
+        StreamReading[] streams = survey is null || Fields.Text("survey", "yes") == "no" ? [] :
+            [.. survey.Survey.Table.Streams.Where(s => sheet.Products.Any(p => p.Code == s.Code)).Select(s => new StreamReading(s.Code, s.Yield, s.AshPercent * survey.Survey.Table.Basis.ToDry, s.ProteinPercent * survey.Survey.Table.Basis.ToDry))];
+        Tests = streams.Length + releases.Length == 0 ? [] : [new MillTest("now", sheet, posed.Of()) { Streams = streams, Releases = releases }];
+        Note(Tests.SelectMany(t => t.Faults()));
+    }
+
+    /// <summary>The fields.</summary>
+    public TypedFields Fields { get; }
+
+    /// <summary>The flow sheet as it is set.</summary>
+    public FlowSheet Sheet { get; }
+
+    /// <summary>Basis of ash and protein.</summary>
+    public Basis Basis { get; }
+
+    /// <summary>The wheat; null where something cannot be read.</summary>
+    public PosedWheat? Wheat { get; private set; }
+
+    /// <summary>What was measured of the mill as it is set.</summary>
+    public IReadOnlyList<MillTest> Tests { get; private set; } = [];
+
+    /// <summary>The settings tried.</summary>
+    public SheetChange Change { get; }
+
+    /// <summary>Streams looked at together.</summary>
+    public IReadOnlyList<ProductSet> Sets { get; }
+
+    /// <summary>Price of each product, money a tonne; null where none was given.</summary>
+    public IReadOnlyDictionary<string, decimal>? Prices { get; }
+
+    /// <summary>Whether anything is tried.</summary>
+    public bool Tries => Change.GapMicrometres.Count + Change.Cloths.Count > 0;
+
+    /// <summary>Name of the field for a passage's gap.</summary>
+    public static string GapField(Passage passage) => $"gap-{passage?.Code}";
+
+    private void Note(IEnumerable<string> faults)
+    {
+        foreach (var fault in faults)
+        {
+            Fields.Fault(fault);
+        }
+    }
+
+    private List<(string Name, double[] Numbers)> Lines(string key, string words, string example, int cells)
+    {
+        List<(string, double[])> lines = [];
+        foreach (var line in Fields.Text(key, "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            var parts = line.Split((char[])[' ', '\t', ',', ';'], StringSplitOptions.RemoveEmptyEntries);
+            var numbers = parts.Skip(1).Select(p => double.TryParse(p, NumberStyles.Float, CultureInfo.InvariantCulture, out var n) ? n : double.NaN).ToArray();
+            if (parts.Length == cells && numbers.All(double.IsFinite))
+            {
+                lines.Add((parts[0], numbers));
+            }
+            else
+            {
+                Fields.Fault($"{words}: a line such as “{example}” is needed; read “{line}”.");
+            }
+        }
+
+        return lines;
+    }
+}
