@@ -95,6 +95,32 @@ public sealed class MillingPageTests(WebSite site)
     }
 
     [Fact]
+    public async Task Trial_OfAGap_SaysWhatItWouldChange_AndWhatCannotBeStaysTyped()
+    {
+        using var client = await NamedAsync();
+        KeepWhereNoneIs("T4");
+        var gap = FlowSheets.Newest(site.Mill, "T4")!.Sheet.Passages.First(p => p.Rolls is not null);
+        var untried = await Tickets.TextAsync(client, "/milling/trial?unit=T4");
+        Assert.Contains("Not tuned.", untried, StringComparison.Ordinal);
+        Assert.DoesNotContain("On paper, it would change", untried, StringComparison.Ordinal);
+        var tried = await Tickets.TextAsync(client, $"/milling/trial?unit=T4&gap-{gap.Code}={gap.Rolls!.GapMicrometres + 50}&flour=430&feed=200");
+        Assert.Contains("On paper, it would change", tried, StringComparison.Ordinal);
+        Assert.Contains("money in 24 h", tried, StringComparison.Ordinal);
+        Assert.Contains("Nobody reaches in", tried, StringComparison.Ordinal);
+        foreach (var (query, says) in new[]
+        {
+            ($"gap-{gap.Code}=wide", "a number such as 12.5 is needed; read “wide”"), ($"gap-{gap.Code}=-5", "a roll gap lies from 10 to 2000 µm"), ("moisture=46", "from 10 to 20 %"), ("releases=Q9 30", "Q9 is no passage with rolls"),
+            ("releases=B1", "Release tests: a line such as “B1 29.5” is needed; read “B1”"), ("cloths=B1 7 8", "B1 has no cloth of 7 µm"), ("patent=9Z", "there is no product 9Z"),
+        })
+        {
+            var page = await Tickets.TextAsync(client, $"/milling/trial?unit=T4&fn=333&{query}");
+            Assert.Contains(says, page, StringComparison.Ordinal);
+            Assert.Contains("Not reckoned; what you typed is still here.", page, StringComparison.Ordinal);
+            Assert.Matches("name=\"fn\"[^>]*value=\"333\"", await client.GetStringAsync(new Uri($"/milling/trial?unit=T4&fn=333&{query}", UriKind.Relative)));
+        }
+    }
+
+    [Fact]
     public async Task Keep_OverHttp_NeedsWhoAndWhy()
     {
         using var client = site.Client();

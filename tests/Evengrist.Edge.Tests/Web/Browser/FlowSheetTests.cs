@@ -10,6 +10,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling")]
     [InlineData("/milling/sheet?unit=Z")]
     [InlineData("/milling/sheet/passage?unit=Z&code=B1")]
+    [InlineData("/milling/trial")]
     public async Task Page_OfAMillWithoutASheet_IsAccessibleAndFits(string path)
     {
         await using var visitor = await chromium.VisitorAsync(tiny.Address, 1280, dark: false);
@@ -21,6 +22,9 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling/sheet?unit=UA")]
     [InlineData("/milling/sheet/passage?unit=UA&code=B1")]
     [InlineData("/milling/sheet/print?unit=UB")]
+    [InlineData("/milling/trial?unit=UA&survey=no")]
+    [InlineData("/milling/trial?unit=UA&gap-B3C=210&flour=430&feed=200&patent=1M%202M&cloths=B1%201120%201000")]
+    [InlineData("/milling/trial?unit=UB&gap-B2=-5&releases=B1")]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path)
     {
         await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1280, dark: false);
@@ -38,7 +42,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
         await page.Locator("#flow a.flow-box[data-code='G2']").FocusAsync();
         Assert.Equal(["1B", "2B", "B1", "B2", "G2", "M1F", "P4"], await page.EvaluateAsync<string[]>("[...document.querySelectorAll('#flow .flow-box.lit')].map(b => b.dataset.code).sort()"));
         await page.Keyboard.PressAsync("Enter");
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "G2 of unit A" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "G2 of unit UA" })).ToBeVisibleAsync();
     }
 
     [ChromiumFact]
