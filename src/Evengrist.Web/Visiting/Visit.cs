@@ -11,6 +11,9 @@ namespace Evengrist.Web.Visiting;
 /// <summary>One request seen as a visit: who, in which look and units, and which moment is looked at.</summary>
 public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, IClock clock)
 {
+    // So many pages no list has, and so many lines can still be counted.
+    private const int LastPage = 1_000_000;
+
     private Instant? asOf;
     private MillSettings? settings;
 
@@ -45,6 +48,12 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
 
     /// <summary>Whether a form was just sent: what an earlier one did is not said again beside the answer to it.</summary>
     public bool Sends => HttpMethods.IsPost(Context.Request.Method);
+
+    /// <summary>Whether the address says that the form sent before was taken (<c>done=true</c>) and none is just sent; anything else it may say there is not heeded.</summary>
+    public bool IsDone => !Sends && bool.TryParse(Context.Request.Query["done"], out var done) && done;
+
+    /// <summary>The page of a long list that is asked for, from 1; 1 where the address says nothing or no number.</summary>
+    public int ListPage => int.TryParse(Context.Request.Query["page"], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var page) ? Math.Clamp(page, 1, LastPage) : 1;
 
     /// <summary>The query's fields but the moment, to be kept when another moment is asked for.</summary>
     public IEnumerable<KeyValuePair<string, string>> OtherQuery => Context.Request.Query.Where(q => q.Key != "asof").Select(q => KeyValuePair.Create(q.Key, q.Value.ToString()));
