@@ -1,5 +1,6 @@
 using Evengrist.Bench.Desk;
 using Evengrist.Bench.Genealogy;
+using Evengrist.Bench.Milling;
 using Evengrist.Bench.Mix;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Season;
@@ -15,6 +16,7 @@ return args switch
     ["season", .. var rest] => SeasonBench.Run(rest),
     ["promise", .. var rest] => PromiseBench.Run(rest),
     ["mix"] => MixBench.Run(),
+    ["mill"] => MillBench.Run(),
     ["divide"] => DivideBench.Run(),
     ["backtest", .. var rest] => BacktestBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
@@ -23,6 +25,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | divide | backtest | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | mill | divide | backtest | desk");
     return 2;
 }

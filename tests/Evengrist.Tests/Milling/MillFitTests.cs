@@ -21,7 +21,7 @@ public sealed class MillFitTests
         }
 
         Func<MillFigures, Figure>[] asked =
-            [f => f.Yield(["1M flour", "2M flour"]), f => f.Ash(["1M flour"]), f => f.Ash(["1M flour", "3M flour"]), f => f.Protein(["2B flour"]), f => f.Release("2B")!, f => f.Load("2M"), f => f.Through("2B", 500), f => f.WholeWheat(TuneKind.Ash)];
+            [f => f.Yield(["1M-flour", "2M-flour"]), f => f.Ash(["1M-flour"]), f => f.Ash(["1M-flour", "3M-flour"]), f => f.Protein(["2B-flour"]), f => f.Release("2B")!, f => f.Load("2M"), f => f.Through("2B", 500), f => f.WholeWheat(TuneKind.Ash)];
         var middle = At(0, 0);
         for (var i = 0; i < none.Keys.Count; i++)
         {
@@ -61,7 +61,7 @@ public sealed class MillFitTests
     [Fact]
     public void ThirdBreak_OpenedOnPaper_SaysEachChangeWithItsUncertainty_WhichATestShrinks()
     {
-        var (none, patent) = (MillTuning.None(SmallMill.Sheet), new ProductSet("patent", ["1M flour", "2M flour", "SZ flour", "1B flour", "2B flour"]));
+        var (none, patent) = (MillTuning.None(SmallMill.Sheet), new ProductSet("patent", ["1M-flour", "2M-flour", "SZ-flour", "1B-flour", "2B-flour"]));
         var wider = SmallMill.WithGap("3B", 190);
         var prices = SmallMill.Sheet.Products.ToDictionary(p => p.Code, p => p.Kind is ProductKind.Flour ? 430m : 200m);
         var change = MillChange.Of(SmallMill.Sheet, wider, SmallMill.Wheat, null, none, [patent], prices);

@@ -65,7 +65,7 @@ public sealed class MillTests
     {
         var (now, wider) = (new MillRun(MillModel.Of(SmallMill.Sheet, SmallMill.Wheat)).Read(), new MillRun(MillModel.Of(SmallMill.WithGap("3B", 190), SmallMill.Wheat)).Read());
         Assert.True(wider.Passage("3B").ReleasePercent < now.Passage("3B").ReleasePercent);
-        Assert.True(wider.Product("3B flour").YieldPercent < now.Product("3B flour").YieldPercent);
+        Assert.True(wider.Product("3B-flour").YieldPercent < now.Product("3B-flour").YieldPercent);
         Assert.True(wider.Passage("BF").In.DryTonnesPerHour > now.Passage("BF").In.DryTonnesPerHour);
         Assert.True(wider.TonnesPerHour(ProductKind.Bran) > now.TonnesPerHour(ProductKind.Bran));
         Assert.True(wider.TonnesPerHour(ProductKind.Flour) < now.TonnesPerHour(ProductKind.Flour));
@@ -135,7 +135,7 @@ public sealed class MillTests
     private static double BreakFlour(MillWheat wheat)
     {
         var solved = new MillRun(MillModel.Of(SmallMill.Sheet, wheat)).Read();
-        return solved.Product("1B flour").YieldPercent;
+        return solved.Product("1B-flour").YieldPercent;
     }
 
     private static double FlourAsh(MillWheat wheat)

@@ -10,12 +10,12 @@ namespace Evengrist.Milling.Response;
 /// </remarks>
 internal sealed class MillResponse
 {
-    private readonly double[,,] changes;
+    private readonly Columns changes;
 
-    private MillResponse(double[,,] changes) => this.changes = changes;
+    private MillResponse(Columns changes) => this.changes = changes;
 
     /// <summary>Change of the dry matter of a part counted at a probe, t/h, for each unit a knob is turned: of a factor its logarithm, of a share the share.</summary>
-    public double this[int probe, int part, int knob] => changes[probe, part, knob];
+    public double this[int probe, int part, int knob] => changes.Row(probe, part)[knob];
 
     /// <summary>The response of a solved mill.</summary>
     /// <param name="run">The mill, solved.</param>
@@ -26,57 +26,51 @@ internal sealed class MillResponse
         var ways = run.Model.Ways;
         var passages = ways.Passages.Length;
         Probe[] all = [.. probes, .. Enumerable.Range(0, passages).Select(p => Probe.OfPassage(run, p))];
-        UnitWorth[] worth = [.. all.Select(p => UnitWorth.Of(run, p))];
+        var worth = new UnitWorth(run);
         KnobPush[] loads = [.. Enumerable.Range(0, passages).Select(p => KnobPush.OfLoad(run, p))];
         KnobPush?[] pushes = [.. knobs.Select(k => k.Kind is KnobKind.Share ? null : KnobPush.Of(run, k))];
 
-        var direct = new double[all.Length, MillWheat.PartCount, knobs.Count];
-        var byLoad = new double[all.Length, MillWheat.PartCount, passages];
+        var direct = new Columns(all.Length, knobs.Count);
+        var byLoad = new Columns(all.Length, passages);
         for (var f = 0; f < all.Length; f++)
         {
+            worth.Solve(all[f]);
             for (var p = 0; p < passages; p++)
             {
-                Weigh(run, worth[f], loads[p], f, p, byLoad);
+                Weigh(run, worth, loads[p], f, p, byLoad);
             }
 
             for (var j = 0; j < knobs.Count; j++)
             {
                 if (pushes[j] is { } push)
                 {
-                    Weigh(run, worth[f], push, f, j, direct);
+                    Weigh(run, worth, push, f, j, direct);
                 }
                 else
                 {
-                    Move(run, all[f], worth[f], knobs[j].Index, f, j, direct);
+                    Move(run, all[f], worth, knobs[j].Index, f, j, direct);
                 }
             }
         }
 
         var matrix = Matrix<double>.Build.Dense(passages, passages, (i, p) => (i == p ? 1 : 0) - Total(byLoad, probes.Count + i, p));
         var right = Matrix<double>.Build.Dense(passages, knobs.Count, (i, j) => Total(direct, probes.Count + i, j) + (pushes[j] is { } push && push.Passage == i ? push.Load : 0));
-        var moved = matrix.LU().Solve(right);
-        var changes = new double[probes.Count, MillWheat.PartCount, knobs.Count];
+        var moved = matrix.LU().Solve(right).ToRowArrays();
         for (var f = 0; f < probes.Count; f++)
         {
             for (var part = 0; part < MillWheat.PartCount; part++)
             {
-                for (var j = 0; j < knobs.Count; j++)
+                for (var p = 0; p < passages; p++)
                 {
-                    var change = direct[f, part, j];
-                    for (var p = 0; p < passages; p++)
-                    {
-                        change += byLoad[f, part, p] * moved[p, j];
-                    }
-
-                    changes[f, part, j] = change;
+                    Lanes.Add(direct.Row(f, part), moved[p], byLoad.Row(f, part)[p]);
                 }
             }
         }
 
-        return new MillResponse(changes);
+        return new MillResponse(direct);
     }
 
-    private static void Weigh(MillRun run, UnitWorth worth, KnobPush push, int f, int column, double[,,] into)
+    private static void Weigh(MillRun run, UnitWorth worth, KnobPush push, int f, int column, Columns into)
     {
         var (ways, width, n) = (run.Model.Ways, run.Model.Width, run.Model.Classes.Count);
         for (int outlet = ways.FirstOutlet[push.Passage], at = 0; outlet < ways.FirstOutlet[push.Passage + 1]; outlet++, at += width)
@@ -84,13 +78,13 @@ internal sealed class MillResponse
             var value = worth.OutOf(outlet, width);
             for (var part = 0; part < MillWheat.PartCount; part++)
             {
-                into[f, part, column] += Lanes.Dot(push.Outlets.AsSpan(at + (part * n), n), value.Slice(part * n, n));
+                into.Row(f, part)[column] += Lanes.Dot(push.Outlets.AsSpan(at + (part * n), n), value.Slice(part * n, n));
             }
         }
     }
 
     // A share more of an outlet one way, the others of the outlet giving way in proportion.
-    private static void Move(MillRun run, Probe probe, UnitWorth worth, int way, int f, int column, double[,,] into)
+    private static void Move(MillRun run, Probe probe, UnitWorth worth, int way, int f, int column, Columns into)
     {
         var (ways, width, n) = (run.Model.Ways, run.Model.Width, run.Model.Classes.Count);
         var (outlet, share) = (ways.Ways[way].Outlet, run.Knobs.Shares[way]);
@@ -101,20 +95,28 @@ internal sealed class MillResponse
             for (var part = 0; part < MillWheat.PartCount; part++)
             {
                 var row = stock.Slice(part * n, n);
-                into[f, part, column] += (probe.Counts(ways.Ways[other]) ? amount * Lanes.Sum(row) : 0)
+                into.Row(f, part)[column] += (probe.Counts(ways.Ways[other]) ? amount * Lanes.Sum(row) : 0)
                     + (ways.Ways[other].To >= 0 ? amount * Lanes.Dot(row, worth.Into(ways.Ways[other].To, width).Slice(part * n, n)) : 0);
             }
         }
     }
 
-    private static double Total(double[,,] of, int f, int column)
+    private static double Total(Columns of, int f, int column)
     {
         var sum = 0.0;
         for (var part = 0; part < MillWheat.PartCount; part++)
         {
-            sum += of[f, part, column];
+            sum += of.Row(f, part)[column];
         }
 
         return sum;
+    }
+
+    /// <summary>A row of columns for each part at each probe.</summary>
+    private sealed class Columns(int probes, int columns)
+    {
+        private readonly double[] numbers = new double[probes * MillWheat.PartCount * columns];
+
+        public Span<double> Row(int probe, int part) => numbers.AsSpan(((probe * MillWheat.PartCount) + part) * columns, columns);
     }
 }

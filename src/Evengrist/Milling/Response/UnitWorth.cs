@@ -9,10 +9,17 @@ internal sealed class UnitWorth
     private const double Enough = 1e-8;
     private const int MostSweeps = 2000;
 
+    private readonly MillRun run;
     private readonly double[] into;
     private readonly double[] outOf;
+    private readonly double[] own;
 
-    private UnitWorth(double[] into, double[] outOf) => (this.into, this.outOf) = (into, outOf);
+    /// <summary>Room for the worth of a unit anywhere in a solved mill, used again probe after probe.</summary>
+    public UnitWorth(MillRun run)
+    {
+        var (ways, width) = (run.Model.Ways, run.Model.Width);
+        (this.run, into, outOf, own) = (run, new double[ways.Passages.Length * width], new double[ways.OutletCount * width], new double[ways.OutletCount * width]);
+    }
 
     /// <summary>Of stock that enters a passage.</summary>
     public ReadOnlySpan<double> Into(int passage, int width) => into.AsSpan(passage * width, width);
@@ -20,12 +27,12 @@ internal sealed class UnitWorth
     /// <summary>Of stock that leaves by an outlet.</summary>
     public ReadOnlySpan<double> OutOf(int outlet, int width) => outOf.AsSpan(outlet * width, width);
 
-    /// <summary>Solves for a probe, at the stock of a solved mill.</summary>
-    public static UnitWorth Of(MillRun run, Probe probe)
+    /// <summary>Solves for a probe, at the stock of the mill.</summary>
+    public void Solve(Probe probe)
     {
         var (model, ways, width) = (run.Model, run.Model.Ways, run.Model.Width);
-        var worth = new UnitWorth(new double[ways.Passages.Length * width], new double[ways.OutletCount * width]);
-        var own = new double[ways.OutletCount * width];
+        Array.Clear(into);
+        Array.Clear(own);
         foreach (var (outlet, weight) in probe.Outlets)
         {
             for (var k = 0; k < width; k++)
@@ -34,7 +41,7 @@ internal sealed class UnitWorth
             }
         }
 
-        var scratch = new double[width];
+        Span<double> scratch = new double[width];
         var end = ways.Passages.Length;
         for (var b = ways.Blocks.Length - 1; b >= 0; b--)
         {
@@ -44,7 +51,7 @@ internal sealed class UnitWorth
                 var moved = 0.0;
                 for (var p = end - 1; p >= start; p--)
                 {
-                    moved = Math.Max(moved, worth.Back(run, own, p, scratch));
+                    moved = Math.Max(moved, Back(p, scratch));
                 }
 
                 if (ways.Torn[b].Length == 0 || moved < Enough)
@@ -55,11 +62,9 @@ internal sealed class UnitWorth
 
             end = start;
         }
-
-        return worth;
     }
 
-    private double Back(MillRun run, double[] own, int passage, Span<double> scratch)
+    private double Back(int passage, Span<double> scratch)
     {
         var (ways, width, machine) = (run.Model.Ways, run.Model.Width, run.Model.Machines[passage]);
         var (first, last) = (ways.FirstOutlet[passage], ways.FirstOutlet[passage + 1] - 1);
@@ -82,7 +87,7 @@ internal sealed class UnitWorth
             Lanes.Toward(scratch, outOf.AsSpan(outlet * width, width), run.State.Leaves.AsSpan(outlet * width, width));
         }
 
-        Ungrind(run, machine, passage, scratch);
+        Ungrind(machine, passage, scratch);
         var at = into.AsSpan(passage * width, width);
         var moved = 0.0;
         for (var k = 0; k < width; k++)
@@ -94,7 +99,7 @@ internal sealed class UnitWorth
         return moved;
     }
 
-    private static void Ungrind(MillRun run, Machine machine, int passage, Span<double> worth)
+    private void Ungrind(Machine machine, int passage, Span<double> worth)
     {
         var n = run.Model.Classes.Count;
         var broken = run.State.Broken.AsSpan(passage * worth.Length, worth.Length);

@@ -84,23 +84,16 @@ internal static class Lanes
         }
     }
 
-    /// <summary>Sum of the products of two rows, as long as the first.</summary>
+    /// <summary>Sum of the products of two rows, as long as the first. Rows of size classes are short: number by number is quicker here.</summary>
     public static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
-        var lanes = MemoryMarshal.Cast<double, Vector<double>>(one);
-        var others = MemoryMarshal.Cast<double, Vector<double>>(other[..one.Length]);
-        var (wide, sum) = (Vector<double>.Zero, 0.0);
-        for (var i = 0; i < lanes.Length; i++)
-        {
-            wide += lanes[i] * others[i];
-        }
-
-        for (var i = lanes.Length * Vector<double>.Count; i < one.Length; i++)
+        var sum = 0.0;
+        for (var i = 0; i < one.Length; i++)
         {
             sum += one[i] * other[i];
         }
 
-        return sum + Vector.Sum(wide);
+        return sum;
     }
 
     /// <summary>Sum of a row.</summary>
