@@ -9,8 +9,11 @@ public sealed class ArrivalCurve
 {
     private const double Negligible = 1e-3;
     private const double Tail = 1e-13;
+    // After so many times the tanks' mean waiting all is through but for less than a double can tell, and a curve of tiny tanks would take steps without end.
+    private const double Through = 100;
     private readonly double[] passes;
     private readonly double fastest;
+    private readonly double stirred;
 
     /// <summary>The curve behind some stages; their order does not matter.</summary>
     /// <param name="stages">The stages.</param>
@@ -29,6 +32,7 @@ public sealed class ArrivalCurve
         DelayHours = stages.Sum(s => s.DelayHours) + tanks.Where(t => t < least).Sum();
         MeanHours = stages.Sum(s => s.DelayHours + s.StirredHours);
         fastest = rates.DefaultIfEmpty(0).Max();
+        stirred = rates.Sum(r => 1 / r);
         passes = [.. rates.Select(r => r / fastest)];
     }
 
@@ -48,7 +52,7 @@ public sealed class ArrivalCurve
             return since >= 0 && passes.Length == 0 ? 1 : 0;
         }
 
-        return passes.All(p => p == 1) ? Alike(fastest * since) : Unlike(fastest * since);
+        return since >= Through * stirred ? 1 : passes.All(p => p == 1) ? Alike(fastest * since) : Unlike(fastest * since);
     }
 
     /// <summary>Hours of running after which a share of what leaves is new.</summary>
