@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Evengrist.Cli.Said;
 using Evengrist.Plant;
+using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 
 namespace Evengrist.Cli;
@@ -9,6 +11,21 @@ internal sealed class PosedVerb
 {
     private readonly Option<string?> file = new("--in") { Description = "the case as JSON; - for standard input", HelpName = "FILE" };
     private readonly Option<bool> json = new("--json") { Description = "answer in JSON, and nothing else on standard output" };
+
+    /// <summary>Makes of a command a verb that reads a case and either answers it or says why it cannot.</summary>
+    public static Command Of<TCase, TAnswer>(Command command, Voice voice, CaseHelp help, Func<Stream, Parsed<TCase>> read, Func<TCase, Reply<TAnswer>> reply, Action<TAnswer> say)
+        where TCase : class
+        where TAnswer : class
+    {
+        var posed = new PosedVerb();
+        posed.AddTo(command, help);
+        command.SetAction(asked => posed.Ask(asked, read, c => Parsing.Got(reply(c))) switch
+        {
+            { Answer: { } answer } => voice.Answer(posed.Json(asked), answer, say),
+            var none => voice.NoAnswer(none.Reasons),
+        });
+        return command;
+    }
 
     public void AddTo(Command command, CaseHelp help)
     {

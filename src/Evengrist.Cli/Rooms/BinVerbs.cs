@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using Evengrist.Cli.Said;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 
@@ -13,7 +12,7 @@ internal static class BinVerbs
     public static Command Sound(Voice voice)
     {
         var command = new Command("sound", "Tonnes from a sounding by the shape of a posed bin, with ± and against the ledger; or the level of so many tonnes. Needs no records.");
-        return Posed<SoundingCase, SoundingAnswer>(command, voice, SoundingCase.Help, SoundingCase.Read, SoundingAnswer.To, Say);
+        return PosedVerb.Of<SoundingCase, SoundingAnswer>(command, voice, SoundingCase.Help, SoundingCase.Read, SoundingAnswer.To, Say);
 
         void Say(SoundingAnswer answer)
         {
@@ -44,7 +43,7 @@ internal static class BinVerbs
     public static Command Calibrate(Voice voice)
     {
         var command = new Command("calibrate", "The pack factor of a posed bin from weighing it out, with ±. Needs no records.");
-        return Posed<WeighOutCase, WeighOutAnswer>(command, voice, WeighOutCase.Help, WeighOutCase.Read, WeighOutAnswer.To, Say);
+        return PosedVerb.Of<WeighOutCase, WeighOutAnswer>(command, voice, WeighOutCase.Help, WeighOutCase.Read, WeighOutAnswer.To, Say);
 
         void Say(WeighOutAnswer answer)
         {
@@ -63,7 +62,7 @@ internal static class BinVerbs
     public static Command Best(Voice voice)
     {
         var command = new Command("best", "Which posed bin is best for a posed load: chance of its band, purity, money of diluting, room; and why the others cannot take it. Needs no records.");
-        return Posed<BestBinCase, BestBinAnswer>(command, voice, BestBinCase.Help, BestBinCase.Read, BestBinAnswer.To, Say);
+        return PosedVerb.Of<BestBinCase, BestBinAnswer>(command, voice, BestBinCase.Help, BestBinCase.Read, BestBinAnswer.To, Say);
 
         void Say(BestBinAnswer answer)
         {
@@ -84,21 +83,6 @@ internal static class BinVerbs
 
             voice.Say(answer.Note);
         }
-    }
-
-    /// <summary>A verb that reads a case and either answers it or says why it cannot.</summary>
-    public static Command Posed<TCase, TAnswer>(Command command, Voice voice, CaseHelp help, Func<Stream, Parsed<TCase>> read, Func<TCase, Reply<TAnswer>> reply, Action<TAnswer> say)
-        where TCase : class
-        where TAnswer : class
-    {
-        var posed = new PosedVerb();
-        posed.AddTo(command, help);
-        command.SetAction(asked => posed.Ask(asked, read, c => Parsing.Got(reply(c))) switch
-        {
-            { Answer: { } answer } => voice.Answer(posed.Json(asked), answer, say),
-            var none => voice.NoAnswer(none.Reasons),
-        });
-        return command;
     }
 
     private static string M(decimal? number, int decimals) => number?.ToString("N" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";

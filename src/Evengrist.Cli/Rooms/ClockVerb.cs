@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -13,14 +12,7 @@ internal static class ClockVerb
     public static Command Of(Voice voice)
     {
         var command = new Command("clock", "When what was changed arrives at the end of each stage of a posed way, and a dead time and stirred time from posed readings about a change. Needs no records.");
-        var posed = new PosedVerb();
-        posed.AddTo(command, ClockCase.Help);
-        command.SetAction(asked =>
-        {
-            var reply = posed.Ask(asked, ClockCase.Read, c => Parsing.Got(ClockAnswer.To(c)));
-            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(reply.Reasons);
-        });
-        return command;
+        return PosedVerb.Of<ClockCase, ClockAnswer>(command, voice, ClockCase.Help, ClockCase.Read, ClockAnswer.To, answer => Say(answer, voice));
     }
 
     private static void Say(ClockAnswer answer, Voice voice)

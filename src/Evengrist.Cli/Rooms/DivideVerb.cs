@@ -15,7 +15,7 @@ internal static class DivideVerb
     public static Command Of(Voice voice)
     {
         var command = new Command("divide", "The divide of a posed survey into several flours that brings most and keeps every limit, proven; what each stream would bring elsewhere; or which limits clash. Opens no valve, needs no records.");
-        return BinVerbs.Posed<DivideSpec, StreamsDivideAnswer>(command, voice, StreamsDivideCase.Help, StreamsDivideCase.Read, spec => StreamsDivideAnswer.Of(DivideSolver.Solve(spec), spec), answer => Say(answer, voice));
+        return PosedVerb.Of<DivideSpec, StreamsDivideAnswer>(command, voice, StreamsDivideCase.Help, StreamsDivideCase.Read, spec => StreamsDivideAnswer.Of(DivideSolver.Solve(spec), spec), answer => Say(answer, voice));
     }
 
     private static void Say(StreamsDivideAnswer answer, Voice voice)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -13,14 +12,7 @@ internal static class MillBalanceVerb
     public static Command Of(Voice voice)
     {
         var command = new Command("balance", "Extraction on every basis, what is unexplained and where it lies, and which weigher does not fit, of a posed day or month. Needs no records.");
-        var posed = new PosedVerb();
-        posed.AddTo(command, BalanceCase.Help);
-        command.SetAction(asked =>
-        {
-            var reply = posed.Ask(asked, BalanceCase.Read, c => Parsing.Got(MillBalanceAnswer.To(c)));
-            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(reply.Reasons);
-        });
-        return command;
+        return PosedVerb.Of<BalanceCase, MillBalanceAnswer>(command, voice, BalanceCase.Help, BalanceCase.Read, MillBalanceAnswer.To, answer => Say(answer, voice));
     }
 
     private static void Say(MillBalanceAnswer answer, Voice voice)

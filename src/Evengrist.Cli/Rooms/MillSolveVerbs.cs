@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -10,25 +9,13 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The mill on paper: solved, tried otherwise, tuned.</summary>
 internal static class MillSolveVerbs
 {
-    public static Command Solve(Voice voice) => Posed(
-        "solve", "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change. Sets no machine, needs no records.", voice, MillSolveAnswer.To, a => Say(a, voice));
+    public static Command Solve(Voice voice) => PosedVerb.Of<MillSolveCase, MillSolveAnswer>(
+        new Command("solve", "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change. Sets no machine, needs no records."), voice,
+        MillSolveCase.Help, MillSolveCase.Read, MillSolveAnswer.To, answer => Say(answer, voice));
 
-    public static Command Fit(Voice voice) => Posed(
-        "fit", "What the posed tests of a mill say of it: factors on the model ±, and every measured figure beside the model's. Needs no records.", voice, MillFitAnswer.To, a => Say(a, voice));
-
-    private static Command Posed<T>(string name, string what, Voice voice, Func<MillSolveCase, Reply<T>> to, Action<T> say)
-        where T : class
-    {
-        var command = new Command(name, what);
-        var posed = new PosedVerb();
-        posed.AddTo(command, MillSolveCase.Help);
-        command.SetAction(asked =>
-        {
-            var reply = posed.Ask(asked, MillSolveCase.Read, c => Parsing.Got(to(c)));
-            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, say) : voice.NoAnswer(reply.Reasons);
-        });
-        return command;
-    }
+    public static Command Fit(Voice voice) => PosedVerb.Of<MillSolveCase, MillFitAnswer>(
+        new Command("fit", "What the posed tests of a mill say of it: factors on the model ±, and every measured figure beside the model's. Needs no records."), voice,
+        MillSolveCase.Help, MillSolveCase.Read, MillFitAnswer.To, answer => Say(answer, voice));
 
     private static void Say(MillSolveAnswer answer, Voice voice)
     {

@@ -16,7 +16,7 @@ internal static class MixRoom
     private static Command Solve(Voice voice)
     {
         var command = new Command("solve", "The cheapest mix of posed bins that keeps every limit, in steps of the gates; what limits cost; or which clash. Needs no records.");
-        return BinVerbs.Posed<MixCase, MixAnswer>(command, voice, MixCase.Help, MixCase.Read, posed => MixAnswer.Of(MixSolver.Solve(posed.Spec), posed.Spec.Currency), Say);
+        return PosedVerb.Of<MixCase, MixAnswer>(command, voice, MixCase.Help, MixCase.Read, posed => MixAnswer.Of(MixSolver.Solve(posed.Spec), posed.Spec.Currency), Say);
 
         void Say(MixAnswer answer)
         {

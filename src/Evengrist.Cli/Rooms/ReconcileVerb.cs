@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -13,14 +12,7 @@ internal static class ReconcileVerb
     public static Command Of(Voice voice)
     {
         var command = new Command("reconcile", "Adjusts measured streams and shares so that every place balances, finds what was not measured, and names the measurement that does not fit. Needs no records.");
-        var posed = new PosedVerb();
-        posed.AddTo(command, FlowNetCase.Help);
-        command.SetAction(asked =>
-        {
-            var reply = posed.Ask(asked, FlowNetCase.Read, c => Parsing.Got(FlowNetAnswer.To(c)));
-            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(reply.Reasons);
-        });
-        return command;
+        return PosedVerb.Of<FlowNetCase, FlowNetAnswer>(command, voice, FlowNetCase.Help, FlowNetCase.Read, FlowNetAnswer.To, answer => Say(answer, voice));
     }
 
     private static void Say(FlowNetAnswer answer, Voice voice)

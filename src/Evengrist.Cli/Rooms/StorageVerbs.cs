@@ -14,14 +14,7 @@ internal static class StorageVerbs
     public static Command Equilibrium(Voice voice)
     {
         var command = new Command("equilibrium", "Moisture of wheat and humidity of the air round it, each from the other, with the mark of the constants. Needs no records.");
-        var posed = new PosedVerb();
-        posed.AddTo(command, EquilibriumCase.Help);
-        command.SetAction(asked =>
-        {
-            var reply = posed.Ask(asked, EquilibriumCase.Read, c => Parsing.Got(EquilibriumAnswer.To(c)));
-            return reply.Answer is { } answer ? voice.Answer(posed.Json(asked), answer, a => Say(a, voice)) : voice.NoAnswer(reply.Reasons);
-        });
-        return command;
+        return PosedVerb.Of<EquilibriumCase, EquilibriumAnswer>(command, voice, EquilibriumCase.Help, EquilibriumCase.Read, EquilibriumAnswer.To, answer => Say(answer, voice));
     }
 
     public static Command Storage(Voice voice)
