@@ -5,7 +5,7 @@ namespace Evengrist.Plant.Cases;
 /// <summary>A mill's balance posed in JSON.</summary>
 /// <param name="Wheat">Wheat to the mill before cleaning.</param>
 /// <param name="Products">What came off the rolls.</param>
-public sealed record BalanceCase(PosedMass Wheat, IReadOnlyList<PosedMillProduct> Products)
+public sealed record BalanceCase(PosedMass Wheat, IReadOnlyList<PosedWeighedProduct> Products)
 {
     /// <summary>Screenings; none when left out.</summary>
     public PosedMass? Screenings { get; init; }
@@ -98,7 +98,7 @@ public sealed record PosedMoisture(double Percent)
 /// <param name="Name">What the mill calls it.</param>
 /// <param name="Kind">Flour or by-product.</param>
 /// <param name="Tonnes">As it lay, t, without additives and rework.</param>
-public sealed record PosedMillProduct(string Name, ProductKind Kind, double Tonnes)
+public sealed record PosedWeighedProduct(string Name, WeighedKind Kind, double Tonnes)
 {
     /// <summary>One standard uncertainty, per cent of it; the usual one when left out.</summary>
     public double? UncertaintyPercent { get; init; }
@@ -106,5 +106,5 @@ public sealed record PosedMillProduct(string Name, ProductKind Kind, double Tonn
     /// <summary>Its moisture; not read when left out.</summary>
     public PosedMoisture? Moisture { get; init; }
 
-    internal MillProduct Of(UsualErrors usual) => new(Name, Kind, Weighed.Of(Tonnes, UncertaintyPercent ?? usual.PercentOf(Kind))) { Moisture = Moisture?.Of(usual) };
+    internal WeighedProduct Of(UsualErrors usual) => new(Name, Kind, Weighed.Of(Tonnes, UncertaintyPercent ?? usual.PercentOf(Kind))) { Moisture = Moisture?.Of(usual) };
 }

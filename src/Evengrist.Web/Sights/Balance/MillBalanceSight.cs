@@ -63,16 +63,16 @@ public sealed record MillBalanceSight(MillBalanceAsk Ask, IReadOnlyList<string> 
             fields.Fault($"By-products: nothing went to “{unknown}” in this span.");
         }
 
-        ProductKind Kind(Place to) => named.Length == 0 ? ProductKinds.Of(to) : named.Contains(to.Code, StringComparer.OrdinalIgnoreCase) ? ProductKind.ByProduct : ProductKind.Flour;
-        var flourTonnes = flows.Products.Where(p => Kind(p.To) == ProductKind.Flour).Sum(p => p.Tonnes);
-        MillProduct Product(Place to, double tonnes)
+        WeighedKind Kind(Place to) => named.Length == 0 ? WeighedKinds.Of(to) : named.Contains(to.Code, StringComparer.OrdinalIgnoreCase) ? WeighedKind.ByProduct : WeighedKind.Flour;
+        var flourTonnes = flows.Products.Where(p => Kind(p.To) == WeighedKind.Flour).Sum(p => p.Tonnes);
+        WeighedProduct Product(Place to, double tonnes)
         {
             var kind = Kind(to);
             // What was fed in left as flour; it is taken off all flours alike.
-            var own = kind == ProductKind.Flour && flourTonnes > 0 ? tonnes * Math.Max(0, 1 - (flows.FedIn / flourTonnes)) : tonnes;
-            return new MillProduct(to.Code, kind, Weighed.Of(own, errors.PercentOf(kind)))
+            var own = kind == WeighedKind.Flour && flourTonnes > 0 ? tonnes * Math.Max(0, 1 - (flows.FedIn / flourTonnes)) : tonnes;
+            return new WeighedProduct(to.Code, kind, Weighed.Of(own, errors.PercentOf(kind)))
             {
-                Moisture = read.InBins.TryGetValue(to.Id, out var there) ? there.Mean : kind == ProductKind.Flour ? flour ?? read.OnTheRolls?.Mean : feed,
+                Moisture = read.InBins.TryGetValue(to.Id, out var there) ? there.Mean : kind == WeighedKind.Flour ? flour ?? read.OnTheRolls?.Mean : feed,
             };
         }
 

@@ -67,7 +67,7 @@ public sealed record ClockSight(ClockAsk Ask, IReadOnlyList<string> Units, IRead
         var atSpout = way.Running.When(places[^1].Arrivals[1].Hours);
         var day = now - Duration.FromDays(1);
         var flours = section.Places.SelectMany(book.MovementsOf).Distinct().Select(i => book.Movements[i]).Where(m => section.Places.Contains(m.From) && book[m.From].Kind == PlaceKind.MillUnit && m.At < now && m.Until > day)
-            .GroupBy(m => m.To).Select(g => (Place: book[g.Key], Tonnes: g.Sum(m => m.TonnesWithin(day, now)))).Where(f => f.Place.Kind == PlaceKind.FlourBin && ProductKinds.Of(f.Place) == ProductKind.Flour);
+            .GroupBy(m => m.To).Select(g => (Place: book[g.Key], Tonnes: g.Sum(m => m.TonnesWithin(day, now)))).Where(f => f.Place.Kind == PlaceKind.FlourBin && WeighedKinds.Of(f.Place) == WeighedKind.Flour);
         foreach (var (flour, _) in flours.OrderByDescending(f => f.Tonnes).ThenBy(f => f.Place.Code, StringComparer.OrdinalIgnoreCase))
         {
             places.AddRange(new[] { false, true }.Select(isStirred => WayOfUnit.Packer(book, flour, Instant.Min(atSpout, now), isStirred, ask.Times)).OfType<ClockStage>().Select(packer => ArrivalClock.Of([.. stages, packer]).Stages[^1]));

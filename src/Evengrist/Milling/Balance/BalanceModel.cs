@@ -28,7 +28,7 @@ public static class BalanceModel
         var reconciled = LossModel.Of(check);
         var (masses, spread) = (Masses(question), Matrix<double>.Build.DenseOfDiagonalArray([.. question.Unknowns.Select(u => Math.Pow(u.StandardUncertainty ?? 0, 2))]));
         var unexplained = Spread.Of(v => FirstBreak(v) - Products(spec, v), masses, spread);
-        var flour = spec.Products.Where(p => p.Kind == ProductKind.Flour).Sum(p => p.Mass.Tonnes);
+        var flour = spec.Products.Where(p => p.Kind == WeighedKind.Flour).Sum(p => p.Mass.Tonnes);
         return new MillBalance(spec)
         {
             Extractions = Of(spec, masses, spread), ReconciledExtractions = reconciled is { Freedom: > 0 } ? Of(spec, [.. reconciled.Values.Select(v => v.Value)], reconciled.Covariance) : [],
@@ -64,7 +64,7 @@ public static class BalanceModel
 
     private static IEnumerable<int> Each(BalanceSpec spec) => Enumerable.Range(0, spec.Products.Count);
 
-    private static double Flour(BalanceSpec spec, double[] v) => Each(spec).Where(p => spec.Products[p].Kind == ProductKind.Flour).Sum(p => v[BalanceQuestion.Mass(p)]);
+    private static double Flour(BalanceSpec spec, double[] v) => Each(spec).Where(p => spec.Products[p].Kind == WeighedKind.Flour).Sum(p => v[BalanceQuestion.Mass(p)]);
 
     private static double Products(BalanceSpec spec, double[] v) => Each(spec).Sum(p => v[BalanceQuestion.Mass(p)]);
 

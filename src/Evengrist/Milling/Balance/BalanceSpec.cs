@@ -3,7 +3,7 @@ namespace Evengrist.Milling.Balance;
 /// <summary>What was weighed and read of a mill over one and the same span: a day, a month.</summary>
 /// <param name="Dirty">Wheat to the mill as it left the bins, before cleaning.</param>
 /// <param name="Products">What came off the rolls.</param>
-public sealed record BalanceSpec(Weighed Dirty, IReadOnlyList<MillProduct> Products)
+public sealed record BalanceSpec(Weighed Dirty, IReadOnlyList<WeighedProduct> Products)
 {
     /// <summary>Most products of one balance [design].</summary>
     public const int Most = 100;
@@ -63,7 +63,7 @@ public sealed record BalanceSpec(Weighed Dirty, IReadOnlyList<MillProduct> Produ
             .. masses.Append(("Rise of the temper bins", TemperRise)).Where(m => m.Item2 is { } w && !(w.StandardUncertainty >= 0 && double.IsFinite(w.StandardUncertainty))).Select(m => $"{m.Item1}: its uncertainty is 0 or more."),
             .. moistures.Where(m => m.Read is { } r && !(r.Percent is >= 0 and < 100 && r.StandardUncertainty is >= 0 and < 50)).Select(m => $"{m.What}: it lies from 0 up to 100 %, its uncertainty from 0 to 50 points."),
             .. Products.Where(p => string.IsNullOrWhiteSpace(p.Name)).Select(_ => "A product has no name: give it the mill's own."),
-            .. Products.Where(p => p.Kind is not (ProductKind.Flour or ProductKind.ByProduct)).Select(p => $"{p.Name}: say whether it is flour or a by-product."),
+            .. Products.Where(p => p.Kind is not (WeighedKind.Flour or WeighedKind.ByProduct)).Select(p => $"{p.Name}: say whether it is flour or a by-product."),
             .. Products.GroupBy(p => p.Name, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: give each product once."),
             .. double.IsFinite(TemperRise.Tonnes) ? Array.Empty<string>() : ["Rise of the temper bins: a finite number is needed."],
             .. KilowattHours is null or (>= 0 and <= 1e9) ? Array.Empty<string>() : ["Electricity: it lies from 0 to 1,000,000,000 kWh."],

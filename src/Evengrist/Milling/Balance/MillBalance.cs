@@ -51,7 +51,7 @@ public sealed record MillBalance(BalanceSpec Spec) : BalanceOutcome
     public bool IsUsual => UnexplainedPercent is >= LeastUnexplainedPercent and <= MostUnexplainedPercent;
 
     /// <summary>Flour, t.</summary>
-    public double FlourTonnes => Spec.Products.Where(p => p.Kind == ProductKind.Flour).Sum(p => p.Mass.Tonnes);
+    public double FlourTonnes => Spec.Products.Where(p => p.Kind == WeighedKind.Flour).Sum(p => p.Mass.Tonnes);
 
     /// <summary>What must be said with it, each a sentence.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }

@@ -31,5 +31,5 @@ public sealed record UsualErrors
     public double MoisturePoints { get; init; } = TemperWaterSpec.UsualMoistureUncertainty;
 
     /// <summary>Uncertainty of a product's weight by its kind, per cent.</summary>
-    public double PercentOf(ProductKind kind) => kind == ProductKind.Flour ? FlourPercent : ByProductPercent;
+    public double PercentOf(WeighedKind kind) => kind == WeighedKind.Flour ? FlourPercent : ByProductPercent;
 }

@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Balance;
 
 /// <summary>Whether what leaves the rolls counts as flour in an extraction.</summary>
-public enum ProductKind
+public enum WeighedKind
 {
     /// <summary>Not said; the default value is refused.</summary>
     None = 0,
@@ -17,7 +17,7 @@ public enum ProductKind
 /// <param name="Name">What the mill calls it; each once.</param>
 /// <param name="Kind">Flour or by-product.</param>
 /// <param name="Mass">What was weighed of it, without additives and rework fed in.</param>
-public sealed record MillProduct(string Name, ProductKind Kind, Weighed Mass)
+public sealed record WeighedProduct(string Name, WeighedKind Kind, Weighed Mass)
 {
     /// <summary>Its moisture; null where it was not read.</summary>
     public MeanMoisture? Moisture { get; init; }

@@ -34,7 +34,7 @@ public sealed class BalanceModelTests
     {
         var water = 98.5 * TemperWaterModel.Share(12, 16);
         var flour = 0.765 * (98.5 + water);
-        var day = Made(new BalanceSpec(new(100, 0), [new("flour", ProductKind.Flour, new(flour, 0)), new("feed", ProductKind.ByProduct, new(20, 0))]) { Screenings = new(1.5, 0), Water = new(water, 0) });
+        var day = Made(new BalanceSpec(new(100, 0), [new("flour", WeighedKind.Flour, new(flour, 0)), new("feed", WeighedKind.ByProduct, new(20, 0))]) { Screenings = new(1.5, 0), Water = new(water, 0) });
         Assert.Equal((103.190, 78.941), (Math.Round(day.Spec.FirstBreakTonnes, 3), Math.Round(day.FlourTonnes, 3)));
         Assert.Equal([76.5, 78.941, 80.143], day.Extractions.Take(3).Select(e => Math.Round(e.Percent, 3)));
         Assert.Equal(80.143, Extraction.OnClean(76.5, 12, 16), 0.001);
@@ -45,7 +45,7 @@ public sealed class BalanceModelTests
     [Fact]
     public void Of_Extraction_CarriesTheWeighersErrors()
     {
-        var day = Made(new BalanceSpec(Weighed.Of(100, 0.25), [new("flour", ProductKind.Flour, Weighed.Of(75, 0.25))]));
+        var day = Made(new BalanceSpec(Weighed.Of(100, 0.25), [new("flour", WeighedKind.Flour, Weighed.Of(75, 0.25))]));
         Assert.Equal(75 * 0.0025 * Math.Sqrt(2), day.Extractions.Single(e => e.Basis == ExtractionBasis.DirtyWheat).StandardUncertainty, 1e-6);
         Assert.Equal(0, day.Extractions.Single(e => e.Basis == ExtractionBasis.Products).StandardUncertainty, 1e-6); // All products are flour.
     }
@@ -179,7 +179,7 @@ public sealed class BalanceModelTests
         string[] begins = ["flour: it lies from 0", "Rise of the temper bins: its uncertainty", "Moisture of the wheat: it lies", "germ stands there 2 times", "Rise of the temper bins: a finite", "Electricity: it lies"];
         Assert.All(Refused(bad with { Products = [.. bad.Products, bad.Products[2]] }).Zip(begins), p => Assert.StartsWith(p.Second, p.First, StringComparison.Ordinal));
         Assert.Equal(begins.Length, Refused(bad with { Products = [.. bad.Products, bad.Products[2]] }).Count);
-        Assert.Contains("wheat stands there 2 times", Assert.Single(Refused(Day(462) with { Products = [new("wheat", ProductKind.Flour, new(1, 1))] })), StringComparison.Ordinal); // A name the balance has already.
+        Assert.Contains("wheat stands there 2 times", Assert.Single(Refused(Day(462) with { Products = [new("wheat", WeighedKind.Flour, new(1, 1))] })), StringComparison.Ordinal); // A name the balance has already.
     }
 
     private static IReadOnlyList<string> Refused(BalanceSpec spec) => Assert.IsType<NoMillBalance>(BalanceModel.Of(spec)).Reasons;

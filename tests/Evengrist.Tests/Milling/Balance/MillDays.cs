@@ -10,7 +10,7 @@ internal static class MillDays
     /// <summary>A day: 600 t of 11.6 %, 8.4 t of screenings, water to 16.0 %, products as weighed. Common practice.</summary>
     public static BalanceSpec Day(double flour) => new(
         Weighed.Of(600, Usual.WheatPercent),
-        [new("flour", ProductKind.Flour, Weighed.Of(flour, Usual.FlourPercent)), new("wheatfeed and bran", ProductKind.ByProduct, Weighed.Of(150, Usual.ByProductPercent)), new("germ", ProductKind.ByProduct, Weighed.Of(1.2, Usual.ByProductPercent))])
+        [new("flour", WeighedKind.Flour, Weighed.Of(flour, Usual.FlourPercent)), new("wheatfeed and bran", WeighedKind.ByProduct, Weighed.Of(150, Usual.ByProductPercent)), new("germ", WeighedKind.ByProduct, Weighed.Of(1.2, Usual.ByProductPercent))])
     {
         Screenings = Weighed.Of(8.4, Usual.ScreeningsPercent), Water = Weighed.Of(30.99, Usual.WaterPercent),
     };
@@ -29,7 +29,7 @@ internal static class MillDays
         return new BalanceSpec(
             Weighed.Of(wheat, 0.25),
             [
-                new("flour", ProductKind.Flour, Weighed.Of(flour, 0.25)) { Moisture = new(flourMoisture, 0.1) }, new("feed", ProductKind.ByProduct, Weighed.Of(feed, 0.5)) { Moisture = new(feedMoisture, 0.3) },
+                new("flour", WeighedKind.Flour, Weighed.Of(flour, 0.25)) { Moisture = new(flourMoisture, 0.1) }, new("feed", WeighedKind.ByProduct, Weighed.Of(feed, 0.5)) { Moisture = new(feedMoisture, 0.3) },
             ])
         {
             Screenings = Weighed.Of(8.4, 2), Water = Weighed.Of(water, 2), FirstBreak = Weighed.Of(rolls, 0.25), WheatMoisture = new(moisture, 0.15), FirstBreakMoisture = new(firstBreak, 0.15),

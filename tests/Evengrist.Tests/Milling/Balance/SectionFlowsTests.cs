@@ -29,7 +29,7 @@ public sealed class SectionFlowsTests
         Assert.Equal((1.0, 5.0, 0.5), (flows.Screenings, flows.Water, flows.FedIn));
         Assert.Equal([("F1", 76.0), ("Y", 25.0)], flows.Products.Select(p => (p.To.Code, Math.Round(p.Tonnes, 9))));
         Assert.Equal((1.5, 2.0), (flows.BookedLoss, Math.Round(flows.Rise, 9)));
-        Assert.Equal([ProductKind.Flour, ProductKind.ByProduct], flows.Products.Select(p => ProductKinds.Of(p.To)));
+        Assert.Equal([WeighedKind.Flour, WeighedKind.ByProduct], flows.Products.Select(p => WeighedKinds.Of(p.To)));
     }
 
     /// <summary>In = out + rise in any span, and two spans one after another add up to the whole.</summary>
