@@ -1,6 +1,5 @@
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
-using Evengrist.Milling.Solving;
 using Evengrist.Plant.Cases;
 
 namespace Evengrist.Plant.Answers;
@@ -35,11 +34,8 @@ public sealed record MillSolveAnswer(
             }
         }
 
-        var (sheet, wheat) = (posed.FlowSheet, posed.Wheat.Of());
-        var change = posed.Try is null && posed.TryWheat is null ? null : MillChange.Of(sheet, (posed.Try ?? new SheetChange()).Apply(sheet), wheat, posed.TryWheat?.Of(), tuning, posed.Sets, posed.PricePerTonne);
-        var now = change?.Now ?? MillForecast.Of(sheet, wheat, tuning, posed.Sets);
-        string[] reasons = [.. new[] { now, change?.Then }.OfType<MillForecast>().Where(f => f.Solution.Report.Exit is not MillExit.Converged).Select(Unsolved)];
-        return reasons.Length > 0 ? new Reply<MillSolveAnswer>(null, reasons) : new Reply<MillSolveAnswer>(Of(posed, tuning, now, change), []);
+        var trial = MillTrial.Of(posed.FlowSheet, posed.Try, posed.Wheat.Of(), posed.TryWheat?.Of(), tuning, posed.Sets, posed.PricePerTonne);
+        return trial.Now is { } now ? new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change), []) : new Reply<MillSolveAnswer>(null, trial.Unsolved);
     }
 
     private static MillSolveAnswer Of(MillSolveCase posed, MillTuning tuning, MillForecast now, MillChange? change)
@@ -57,12 +53,4 @@ public sealed record MillSolveAnswer(
                 "Damaged starch, falling number and the work of rolls are not tuned.", Caution,
             ]);
     }
-
-    /// <summary>Why a mill has no answer, and what to do.</summary>
-    public static string Unsolved(MillForecast forecast) => forecast.Solution.Report switch
-    {
-        { Exit: MillExit.StockPilesUp, Where: var where } => $"Stock goes round faster than it leaves in the loop of {where}: lead more of an outlet out of it.",
-        { Exit: MillExit.SweepsSpent, Where: var where, Sweeps: var sweeps } => $"The loop of {where} still moved after {sweeps} sweeps: it hardly leaks. Lead more of an outlet out of it.",
-        var report => FormattableString.Invariant($"The mill was solved but does not close: {report.Closure:0.0e0} of the wheat is missing."),
-    };
 }

@@ -9,9 +9,15 @@ namespace Evengrist.Laboratory;
 /// </remarks>
 public static class FlourAshLimit
 {
+    /// <summary>How many parts of protein allow one of ash.</summary>
+    public const decimal ProteinToAsh = 20m;
+
+    /// <summary>Ash allowed besides, per cent of the dry matter.</summary>
+    public const decimal Allowance = 0.35m;
+
     /// <summary>The most ash for a protein, stated dry.</summary>
     /// <exception cref="InvalidOperationException">No protein was stated.</exception>
-    public static SolidsShare For(SolidsShare protein) => SolidsShare.Percent(protein.DryValue / 20m + 0.35m, Basis.Dry);
+    public static SolidsShare For(SolidsShare protein) => SolidsShare.Percent((protein.DryValue / ProteinToAsh) + Allowance, Basis.Dry);
 
     /// <summary>Whether the ash is within the limit; each on whatever basis it was stated.</summary>
     /// <exception cref="InvalidOperationException">One of the two was not stated.</exception>

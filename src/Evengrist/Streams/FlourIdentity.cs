@@ -1,3 +1,4 @@
+using Evengrist.Laboratory;
 using Evengrist.Quantities;
 
 namespace Evengrist.Streams;
@@ -12,7 +13,7 @@ public static class FlourIdentity
     /// <summary>Most ash for a protein, per cent, on the basis the protein is given on.</summary>
     /// <param name="proteinPercent">Protein, per cent.</param>
     /// <param name="basis">Basis of protein and answer.</param>
-    public static double MostAshPercent(double proteinPercent, Basis basis) => (proteinPercent / 20) + (0.35 / basis.ToDry);
+    public static double MostAshPercent(double proteinPercent, Basis basis) => (proteinPercent / (double)FlourAshLimit.ProteinToAsh) + ((double)FlourAshLimit.Allowance / basis.ToDry);
 
     /// <summary>Whether a flour keeps it; null where its protein was not read.</summary>
     public static bool? Keeps(StreamSum flour, Basis basis)

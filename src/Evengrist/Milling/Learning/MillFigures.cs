@@ -25,7 +25,7 @@ internal sealed class MillFigures
         FirstPassage = probes.Count;
         probes.AddRange(Enumerable.Range(0, ways.Passages.Length).Select(p => Probe.OfPassage(run, p)));
         FirstScalp = probes.Count;
-        probes.AddRange(Enumerable.Range(0, ways.Passages.Length).Select(p => new Probe(Scalp(p) is { } outlet ? [(outlet, 1)] : [])));
+        probes.AddRange(Enumerable.Range(0, ways.Passages.Length).Select(p => new Probe(ways.Passages[p].ScalpOutlet is { } scalp ? [(ways.FirstOutlet[p] + scalp, 1)] : [])));
         Sieves = [.. sieves.Select(s => (s.Passage, s.ApertureMicrometres)).Distinct()];
         FirstSieve = probes.Count;
         probes.AddRange(Sieves.Select(s => Sieve(Index(s.Item1), s.Item2)));
@@ -171,12 +171,6 @@ internal sealed class MillFigures
     }
 
     private static FigureKind Kind(TuneKind kind) => kind is TuneKind.Ash ? FigureKind.Ash : FigureKind.Protein;
-
-    private int? Scalp(int passage)
-    {
-        var cloth = run.Model.Ways.Passages[passage].Rolls is null ? -1 : run.Model.Ways.Passages[passage].Cloths.ToList().FindIndex(c => c.Leaves is ClothSide.Overs);
-        return cloth < 0 ? null : run.Model.Ways.FirstOutlet[passage] + cloth;
-    }
 
     private int Index(string passage) => Array.FindIndex(run.Model.Ways.Passages, p => p.Code == passage);
 

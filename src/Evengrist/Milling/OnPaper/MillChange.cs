@@ -38,7 +38,7 @@ public sealed record MillChange(
         SetForecast Of(ProductSet set) => new(set.Name, Between(before.Yield(set.Products), after.Yield(set.Products)), Between(before.Ash(set.Products), after.Ash(set.Products)), Between(before.Protein(set.Products), after.Protein(set.Products)));
         Estimate Between(Figure one, Figure other) => Changed(one.Kind, other.Value - one.Value, other.Gradient - one.Gradient, tuning);
         return new MillChange(
-            MillForecast.Of(now, wheat, tuning, sets), MillForecast.Of(then, otherWheat ?? wheat, tuning, sets),
+            MillForecast.Of(now, before, tuning, sets), MillForecast.Of(then, after, tuning, sets),
             [.. now.Products.Select(p => Of(new ProductSet(p.Code, [p.Code]))), .. (sets ?? []).Select(Of)],
             [.. now.Passages.Select(p => new PassageForecast(p.Code, Between(before.Load(p.Code), after.Load(p.Code)), before.Release(p.Code) is { } release ? Between(release, after.Release(p.Code)!) : null))],
             Of(new ProductSet("flour", MillForecast.FlourOf(now))),

@@ -22,7 +22,11 @@ public sealed record MillForecast(MillSolution Solution, IReadOnlyList<SetForeca
     public static MillForecast Of(FlowSheet sheet, MillWheat wheat, MillTuning tuning, IReadOnlyList<ProductSet>? sets = null)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var figures = Figures(sheet, wheat, tuning);
+        return Of(sheet, Figures(sheet, wheat, tuning), tuning, sets);
+    }
+
+    internal static MillForecast Of(FlowSheet sheet, MillFigures figures, MillTuning tuning, IReadOnlyList<ProductSet>? sets)
+    {
         SetForecast Of(ProductSet set) => new(set.Name, To(figures.Yield(set.Products)), To(figures.Ash(set.Products)), To(figures.Protein(set.Products)));
         Estimate To(Figure figure) => new(figure.Value, figure.Uncertainty(tuning));
         return new MillForecast(

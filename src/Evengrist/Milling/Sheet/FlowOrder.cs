@@ -1,10 +1,20 @@
-using Evengrist.Milling.Sheet;
-
-namespace Evengrist.Milling.Solving;
+namespace Evengrist.Milling.Sheet;
 
 /// <summary>Passages put into blocks that feed each other in a circle, the blocks in the order of the flow (strongly connected components, Tarjan 1972).</summary>
-internal static class MillOrder
+internal static class FlowOrder
 {
+    /// <summary>The blocks in which stock goes round, by the first of their passages on the sheet.</summary>
+    public static IReadOnlyList<IReadOnlyList<string>> Loops(FlowSheet sheet)
+    {
+        var listed = sheet.Passages.Select(p => p.Code).ToList();
+        return
+        [
+            .. Of(sheet).Where(b => b.Length > 1 || b[0].Outlets.Any(o => o.Any(s => s.To == b[0].Code)))
+                .Select(b => b.Select(p => p.Code).ToArray()).OrderBy(b => listed.IndexOf(b[0])),
+        ];
+    }
+
+    /// <summary>Every block, its passages in the order of the sheet.</summary>
     public static IReadOnlyList<Passage[]> Of(FlowSheet sheet)
     {
         var listed = sheet.Passages.Select((p, i) => (p, i)).ToDictionary(x => x.p.Code, x => x.i, StringComparer.Ordinal);

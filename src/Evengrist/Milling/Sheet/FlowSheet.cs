@@ -21,5 +21,5 @@ public sealed record FlowSheet(string Name, string FirstBreak, IReadOnlyList<Pas
     public IReadOnlyList<string> Faults() => FlowSheetCheck.Of(this);
 
     /// <summary>Passages that feed each other, each loop in the order of the sheet; a passage that feeds itself is a loop of one. Empty where no stock goes back.</summary>
-    public IReadOnlyList<IReadOnlyList<string>> Loops() => FlowSheetPaths.Loops(this);
+    public IReadOnlyList<IReadOnlyList<string>> Loops() => FlowOrder.Loops(this);
 }

@@ -1,6 +1,6 @@
 namespace Evengrist.Milling.Sheet;
 
-/// <summary>Ways through a flow sheet: whether wheat reaches every passage and stock of every passage can leave, and where stock goes round.</summary>
+/// <summary>Ways through a flow sheet: whether wheat reaches every passage and stock of every passage can leave.</summary>
 internal static class FlowSheetPaths
 {
     public static IEnumerable<string> Faults(FlowSheet sheet)
@@ -16,16 +16,6 @@ internal static class FlowSheetPaths
             .. sheet.Products.Where(p => !fed.Contains(p.Code)).Select(p => $"{p.Code}: no stock reaches it. Lead an outlet there or take it out."),
             .. trapped.Length > 0 ? [$"{string.Join(", ", trapped)}: stock goes round and never reaches a product. Lead one of their outlets out of the loop."] : Array.Empty<string>(),
         ];
-    }
-
-    // Two passages lie in one loop where each can be reached from the other.
-    public static IReadOnlyList<IReadOnlyList<string>> Loops(FlowSheet sheet)
-    {
-        ArgumentNullException.ThrowIfNull(sheet);
-        var onward = sheet.Ways.ToLookup(w => w.From.Code, w => w.Spout.To, StringComparer.Ordinal);
-        var codes = sheet.Passages.Select(p => p.Code).Distinct(StringComparer.Ordinal).ToArray();
-        var reached = codes.ToDictionary(c => c, c => Reach(onward[c], onward), StringComparer.Ordinal);
-        return [.. codes.Where(c => reached[c].Contains(c)).GroupBy(c => codes.First(other => reached[c].Contains(other) && reached.TryGetValue(other, out var back) && back.Contains(c)), StringComparer.Ordinal).Select(loop => loop.ToArray())];
     }
 
     private static HashSet<string> Reach(IEnumerable<string> from, ILookup<string, string> ways)

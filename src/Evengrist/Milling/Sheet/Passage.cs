@@ -22,6 +22,17 @@ public sealed record Passage(string Code, PassageKind Kind, IReadOnlyList<Cloth>
     /// <summary>Where what a purifier's air lifts goes; empty for anything but a purifier.</summary>
     public IReadOnlyList<Spout> Lifted { get; init; } = [];
 
+    /// <summary>Outlet by which the overs of the scalping cloth leave, the first whose overs leave: what a release is told by. Null where there are no rolls or no such cloth.</summary>
+    public int? ScalpOutlet
+    {
+        get
+        {
+            // Behind rolls nothing is lifted, so that outlets count as cloths do.
+            var scalp = Rolls is null ? -1 : Cloths.ToList().FindIndex(c => c.Leaves is ClothSide.Overs);
+            return scalp < 0 ? null : scalp;
+        }
+    }
+
     /// <summary>Every outlet, in order: what the air lifts first, each cloth's, then the rest.</summary>
     public IEnumerable<IReadOnlyList<Spout>> Outlets => [.. Lifted.Count > 0 ? [Lifted] : Array.Empty<IReadOnlyList<Spout>>(), .. Cloths.Select(c => c.To), Rest];
 }

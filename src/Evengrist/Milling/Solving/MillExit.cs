@@ -25,4 +25,14 @@ public enum MillExit
 /// <param name="Change">What moved in the last sweep, as a share of the wheat.</param>
 /// <param name="Closure">Most that a part's products differ from its feed, as a share of the wheat.</param>
 /// <param name="Where">Code of a passage of the loop that would not settle; null where all did.</param>
-public sealed record MillReport(MillExit Exit, int Sweeps, double Change, double Closure, string? Where);
+public sealed record MillReport(MillExit Exit, int Sweeps, double Change, double Closure, string? Where)
+{
+    /// <summary>Why there is no answer and what to do, in a sentence; null where it converged.</summary>
+    public string? Unsolved => Exit switch
+    {
+        MillExit.Converged => null,
+        MillExit.StockPilesUp => $"Stock goes round faster than it leaves in the loop of {Where}: lead more of an outlet out of it.",
+        MillExit.SweepsSpent => $"The loop of {Where} still moved after {Sweeps} sweeps: it hardly leaks. Lead more of an outlet out of it.",
+        _ => FormattableString.Invariant($"The mill was solved but does not close: {Closure:0.0e0} of the wheat is missing."),
+    };
+}

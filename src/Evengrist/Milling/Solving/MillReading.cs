@@ -35,8 +35,7 @@ internal sealed class MillReading(MillModel model, MillKnobs knobs, MillState st
         }
 
         var own = outlets[ways.FirstOutlet[p]..ways.FirstOutlet[p + 1]];
-        var scalp = passage.Rolls is null ? -1 : passage.Cloths.ToList().FindIndex(c => c.Leaves is ClothSide.Overs);
-        double? release = scalp < 0 || into.DryTonnesPerHour <= 0 ? null : 100 * (1 - (own[scalp].DryTonnesPerHour / into.DryTonnesPerHour));
+        double? release = passage.ScalpOutlet is not { } scalp || into.DryTonnesPerHour <= 0 ? null : 100 * (1 - (own[scalp].DryTonnesPerHour / into.DryTonnesPerHour));
         return new SolvedPassage(passage, into, own, release, broken * (Fluted(p) ? model.Parameters.FlutedWork : model.Parameters.SmoothWork) / 3.6);
     }
 

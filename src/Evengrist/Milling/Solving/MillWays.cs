@@ -7,7 +7,7 @@ internal sealed class MillWays
 {
     public MillWays(FlowSheet sheet)
     {
-        Blocks = [.. MillOrder.Of(sheet)];
+        Blocks = [.. FlowOrder.Of(sheet)];
         Passages = [.. Blocks.SelectMany(b => b)];
         var at = Passages.Select((p, i) => (p.Code, i)).ToDictionary(x => x.Code, x => x.i, StringComparer.Ordinal);
         var products = sheet.Products.Select((p, i) => (p.Code, i)).ToDictionary(x => x.Code, x => x.i, StringComparer.Ordinal);
