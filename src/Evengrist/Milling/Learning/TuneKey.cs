@@ -26,6 +26,9 @@ public enum TuneKind
 
     /// <summary>Protein of a part of the kernel.</summary>
     Protein = 7,
+
+    /// <summary>Tear of a cloth: share of what would stay over it that falls through. Looked for by drift alone; the share itself, no logarithm.</summary>
+    Tear = 8,
 }
 
 /// <summary>One figure tuning can find, as the logarithm of a factor on what the model has without data.</summary>

@@ -33,6 +33,7 @@ internal static class TunedMill
             TuneKind.Nip => new Knob(KnobKind.Nip, passage),
             TuneKind.Bran => new Knob(KnobKind.Bran, passage),
             TuneKind.Cut => new Knob(KnobKind.Cut, model.Ways.FirstOutlet[passage] + key.Outlet),
+            TuneKind.Tear => new Knob(KnobKind.Tear, model.Ways.FirstOutlet[passage] + key.Outlet),
             TuneKind.Air => new Knob(KnobKind.Air, passage),
             TuneKind.FirstBreak => new Knob(KnobKind.FirstBreak, 0),
             _ => null,

@@ -26,9 +26,12 @@ internal enum KnobKind
 
     /// <summary>Share of an outlet that goes one way, the others giving way in proportion; the index is the way's.</summary>
     Share = 7,
+
+    /// <summary>Tear of a cloth, turned by an amount: the share of what would stay over it that falls through; the index is the outlet's.</summary>
+    Tear = 8,
 }
 
-/// <summary>One thing that can be turned; all but a share by a factor, a share by an amount.</summary>
+/// <summary>One thing that can be turned; all but a share and a tear by a factor, those by an amount.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Index">Which one.</param>
 internal readonly record struct Knob(KnobKind Kind, int Index);

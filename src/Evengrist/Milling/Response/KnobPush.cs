@@ -16,7 +16,7 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
         var (ways, feed) = (run.Model.Ways, run.Model.Wheat.DryTonnesPerHour * run.Knobs.Feed);
         var passage = knob.Kind switch
         {
-            KnobKind.Cut => Array.FindIndex(ways.FirstOutlet, f => f > knob.Index) - 1,
+            KnobKind.Cut or KnobKind.Tear => Array.FindIndex(ways.FirstOutlet, f => f > knob.Index) - 1,
             KnobKind.FirstBreak or KnobKind.Feed => ways.First,
             _ => knob.Index,
         };
@@ -37,7 +37,7 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
         return new KnobPush(passage, push, 0);
     }
 
-    /// <summary>Knobs with one turned by a factor e^amount.</summary>
+    /// <summary>Knobs with one turned by a factor e^amount, a tear by the amount.</summary>
     public static MillKnobs Turned(MillKnobs knobs, Knob knob, double amount)
     {
         var (turned, factor) = (knobs.Copy(), Math.Exp(amount));
@@ -49,6 +49,7 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
             case KnobKind.Air: turned.Air[knob.Index] *= factor; break;
             case KnobKind.FirstBreak: turned.FirstBreak *= factor; break;
             case KnobKind.Feed: turned.Feed *= factor; break;
+            case KnobKind.Tear: turned.Tear[knob.Index] += amount; break;
             default: throw new ArgumentOutOfRangeException(nameof(knob), knob, "is not turned by a factor");
         }
 

@@ -4,11 +4,11 @@ namespace Evengrist.Milling.Solving;
 internal sealed class MillKnobs
 {
     public MillKnobs(int passages, int outlets, double[] shares)
-        => (Nip, Bran, Air, Cut, Shares) = (Ones(passages), Ones(passages), Ones(passages), Ones(outlets), shares);
+        => (Nip, Bran, Air, Cut, Tear, Shares) = (Ones(passages), Ones(passages), Ones(passages), Ones(outlets), new double[outlets], shares);
 
     private MillKnobs(MillKnobs other)
     {
-        (Nip, Bran, Air, Cut, Shares) = ([.. other.Nip], [.. other.Bran], [.. other.Air], [.. other.Cut], [.. other.Shares]);
+        (Nip, Bran, Air, Cut, Tear, Shares) = ([.. other.Nip], [.. other.Bran], [.. other.Air], [.. other.Cut], [.. other.Tear], [.. other.Shares]);
         (FirstBreak, Feed) = (other.FirstBreak, other.Feed);
     }
 
@@ -23,6 +23,9 @@ internal sealed class MillKnobs
 
     /// <summary>By outlet: size that passes its cloth.</summary>
     public double[] Cut { get; }
+
+    /// <summary>By outlet: share of what would stay over its cloth that falls through a tear or past the frame.</summary>
+    public double[] Tear { get; }
 
     /// <summary>By way: share of its outlet.</summary>
     public double[] Shares { get; }

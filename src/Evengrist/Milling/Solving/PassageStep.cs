@@ -72,7 +72,7 @@ internal static class PassageStep
         for (var cloth = 0; outlet < last; cloth++, outlet++)
         {
             var leaves = state.Leaves.AsSpan(outlet * width, width);
-            Stay(model, machine.Stays[cloth], Math.Pow(thin / knobs.Cut[outlet], model.ClothExponent), carried, machine.Passage.Cloths[cloth].Leaves is ClothSide.Overs, leaves);
+            Stay(model, machine.Stays[cloth], Math.Pow(thin / knobs.Cut[outlet], model.ClothExponent), carried, knobs.Tear[outlet], machine.Passage.Cloths[cloth].Leaves is ClothSide.Overs, leaves);
             Lanes.Take(stock, leaves, state.Out.AsSpan(outlet * width, width));
         }
 
@@ -92,7 +92,7 @@ internal static class PassageStep
         Spread(model, kept, leaves);
     }
 
-    private static void Stay(MillModel model, double[] stays, double ease, double carried, bool overs, Span<double> leaves)
+    private static void Stay(MillModel model, double[] stays, double ease, double carried, double tear, bool overs, Span<double> leaves)
     {
         var twice = 2 * model.Classes.Count;
         Span<double> points = stackalloc double[3 * twice];
@@ -102,6 +102,14 @@ internal static class PassageStep
         for (var point = 0; point < 3; point++)
         {
             Lanes.Add(kept, points.Slice(point * twice, twice), overs ? SizeClasses.PointWeights[point] : -SizeClasses.PointWeights[point]);
+        }
+
+        if (tear != 0)
+        {
+            foreach (ref var share in kept)
+            {
+                share = overs ? share * (1 - tear) : share + (tear * (1 - share));
+            }
         }
 
         Spread(model, kept, leaves);
