@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Evengrist.Milling.Drift;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
@@ -31,6 +32,9 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
     /// <summary>Price of each product, money per tonne.</summary>
     public IReadOnlyDictionary<string, decimal>? PricePerTonne { get; init; }
 
+    /// <summary>What flour and feed bring, money per tonne, for what a drift costs; null for no money.</summary>
+    public DriftPrices? Prices { get; init; }
+
     /// <summary>What a case looks like.</summary>
     public static CaseHelp Help { get; } = new(
         """
@@ -38,11 +42,12 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
           "sheet": a flow sheet, as "milling sheet --help" shows it,
           "wheat": { "tonnesPerHour": to first break as it flows, "moisturePercent", "ashPercent", "proteinPercent", "basis": of these two, "fallingNumber"?: 350, "hardness"?: single-kernel index, 65, "thicknessMillimetres"?: 2.9, "branPercent"?: 15 },
           "basis"?: of ash and protein below and in the answer, "14mb",
-          "tests"?: [ { "name", "set"?: settings then as in "try", "wheat"?: then, "streams"?: [ { "product", "yieldPercent", "ashPercent"?, "proteinPercent"? } ... ],
+          "tests"?: [ { "name", "at"?: when, as "2025-09-01T06:00:00Z", needed for drift, "set"?: settings then as in "try", "wheat"?: then, "streams"?: [ { "product", "yieldPercent", "ashPercent"?, "proteinPercent"? } ... ],
                         "releases"?: { passage: % }, "sieves"?: [ { "passage", "apertureMicrometres", "throughPercent" } ... ] } ... ],
           "try"?: { "gapMicrometres"?: { passage: µm }, "airMetresPerSecond"?: { purifier: m/s }, "cloths"?: [ { "passage", "fromMicrometres", "toMicrometres" } ... ],
                     "outlets"?: [ { "passage", "outlet": from 0, "to": [ spouts ] } ... ] }, "tryWheat"?: as wheat,
-          "sets"?: [ { "name", "products": [ codes ] } ... ], "pricePerTonne"?: { product: money }
+          "sets"?: [ { "name", "products": [ codes ] } ... ], "pricePerTonne"?: { product: money },
+          "prices"?: { "flour": money per tonne, "feed" }, for what a drift costs
         }
         """,
         """
@@ -85,6 +90,7 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
             .. Wheat.Faults().Select(f => Fault.Told("$.wheat", f)), .. (TryWheat?.Faults() ?? []).Select(f => Fault.Told("$.tryWheat", f)), .. (Try?.Faults(sheet) ?? []).Select(f => Fault.Told("$.try", f)),
             .. Basis.IsStated ? Array.Empty<Fault>() : [Fault.Told("$.basis", "Ash and protein need a moisture basis: dry, 14mb or another.")],
             .. Tests.SelectMany((t, i) => t.Faults(sheet, Wheat, Basis).Select(f => Fault.Told($"$.tests[{i}]", f))),
+            .. Prices is { } prices && (prices.Feed < 0 || prices.Flour < prices.Feed) ? [Fault.Told("$.prices", "Flour brings no less than feed, and feed no less than nothing: give both in money per tonne.")] : Array.Empty<Fault>(),
             .. Sets.Where(s => s.Products.Count == 0).Select(s => Fault.Told("$.sets", $"{s.Name} has no product: give it one or leave it out.")),
             .. Sets.SelectMany(s => s.Products).Concat(PricePerTonne?.Keys ?? []).Where(c => !products.Contains(c)).Distinct().Select(c => Fault.Told("$", $"There is no product {c} on the flow sheet.")),
         ];

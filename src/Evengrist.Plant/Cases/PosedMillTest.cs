@@ -2,6 +2,7 @@ using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
 using Evengrist.Quantities;
+using NodaTime;
 
 namespace Evengrist.Plant.Cases;
 
@@ -9,6 +10,9 @@ namespace Evengrist.Plant.Cases;
 /// <param name="Name">What it is called.</param>
 public sealed record PosedMillTest(string Name)
 {
+    /// <summary>When it was taken; drift needs it.</summary>
+    public Instant? At { get; init; }
+
     /// <summary>How the mill was set then, where it was not as the sheet says.</summary>
     public SheetChange Set { get; init; } = new();
 

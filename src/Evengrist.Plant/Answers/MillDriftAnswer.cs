@@ -1,0 +1,99 @@
+using System.Globalization;
+using Evengrist.Milling.Drift;
+using Evengrist.Milling.Learning;
+using Evengrist.Plant.Cases;
+using NodaTime;
+
+namespace Evengrist.Plant.Answers;
+
+/// <summary>What drifted in a mill by its own tests.</summary>
+/// <param name="Found">What drifted, what costs most first.</param>
+/// <param name="Series">Every figure measured twice or more with its own band.</param>
+/// <param name="Remarks">What must be said with it.</param>
+public sealed record MillDriftAnswer(IReadOnlyList<DriftAnswer> Found, IReadOnlyList<DriftSeries> Series, IReadOnlyList<string> Remarks)
+{
+    /// <summary>Looks through a case's tests, or says why not.</summary>
+    public static Reply<MillDriftAnswer> To(MillSolveCase posed)
+    {
+        ArgumentNullException.ThrowIfNull(posed);
+        string[] undated = [.. posed.Tests.Where(t => t.At is null).Select(t => $"{t.Name}: when was it taken? Give it \"at\", as 2025-09-01T06:00:00Z.")];
+        if (undated.Length > 0)
+        {
+            return new Reply<MillDriftAnswer>(null, undated);
+        }
+
+        var tests = posed.MillTests;
+        return MillDrift.Of([.. tests.Zip(posed.Tests, (test, typed) => new DatedTest(typed.At!.Value, test))], MillFit.Of(tests), posed.Prices) switch
+        {
+            DriftLooked looked => new Reply<MillDriftAnswer>(new MillDriftAnswer([.. looked.Found.Select(Of)], looked.Series, Remarked(posed)), []),
+            DriftNotLooked not => new Reply<MillDriftAnswer>(null, not.Reasons),
+            var other => throw new InvalidOperationException($"Looking for drift ended as {other.GetType().Name}."),
+        };
+    }
+
+    /// <summary>A cause in words.</summary>
+    public static string Words(DriftCause cause)
+    {
+        ArgumentNullException.ThrowIfNull(cause);
+        return cause.Kind switch
+        {
+            DriftKind.Wear => $"{cause.Passage} nips less and less: wear",
+            DriftKind.Moved => $"{cause.Passage} nips otherwise from one day on, with no gap written down",
+            DriftKind.Torn => $"cloth {cause.Outlet} of {cause.Passage} torn, or its frame leaks",
+            DriftKind.Choke => $"cloths of {cause.Passage} let less through: blinded or choked",
+            _ => "wheat at first break wetter than written down",
+        };
+    }
+
+    private static DriftAnswer Of(DriftFound found)
+    {
+        var (of, half) = (found.Amount.Value, 2 * found.Amount.Uncertainty);
+        return new DriftAnswer(
+            Words(found.Cause), $"{found.Cause.Kind}", found.Cause.Passage, found.Cause.Kind is DriftKind.Torn ? found.Cause.Outlet : null, found.Since,
+            found.Cause.Kind switch
+            {
+                DriftKind.Torn => N($"{100 * of:0.0} ± {100 * half:0.0} % of what should stay over it falls through"),
+                DriftKind.WetFeed => N($"{of:0.0} ± {half:0.0} points of moisture more"),
+                DriftKind.Choke => N($"size that passes {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
+                _ => N($"nip {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
+            },
+            found.Probability, [.. found.Rivals.Select(r => N($"{Words(r.Cause)} ({100 * r.Probability:0} in 100)"))], found.Evidence,
+            found.Next is { } next ? $"{next.What}: {next.Times} time{(next.Times == 1 ? "" : "s")} to expect odds of twenty to one" : null,
+            new AmountAnswer(found.Cost.FlourPoints.Value, 2 * found.Cost.FlourPoints.Uncertainty), found.Cost.AshPoints,
+            found.Cost.MoneyPerDay is { } money ? new AmountAnswer(money.Value, 2 * money.Uncertainty) : null, found.Cause.ToLookAt);
+    }
+
+    private static string[] Remarked(MillSolveCase posed) =>
+    [
+        posed.Prices is null ? "No prices were given, so drifts are ranked by the flour they cost." : "Costs are of flour and feed at the prices given, at the newest settings and wheat.",
+        "Flour is counted at the ash it would have without the drift: where ash rose, the streams of most ash go to feed until it is back; no credit is given where it fell.",
+        "Odds before data and usual sizes of drifts are ours. A cause is a suspicion until a person has looked; two causes that do the same to the figures measured cannot be told apart.",
+        MillSolveAnswer.Caution,
+    ];
+
+    private static string N(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
+
+/// <summary>A drift found, in words and figures. Every ± is k = 2.</summary>
+/// <param name="What">What it is.</param>
+/// <param name="Kind">The same as a word.</param>
+/// <param name="Passage">Code of the passage.</param>
+/// <param name="Outlet">Outlet of the cloth, from 0; null for the rest.</param>
+/// <param name="Since">The test it shows from; for wear, the test it grows after.</param>
+/// <param name="Amount">How much by the newest test.</param>
+/// <param name="Probability">How likely, among all causes looked at and none.</param>
+/// <param name="Else">What else it may be.</param>
+/// <param name="Evidence">The figures that tell most, per cent.</param>
+/// <param name="Next">What to measure next to be sure; null where nothing would tell or it is sure enough.</param>
+/// <param name="FlourPoints">Change of flour at the same ash, points of the wheat to first break.</param>
+/// <param name="AshPointsDry">Change of all flour's ash with no stream taken out, points of dry matter.</param>
+/// <param name="CostPerDay">Loss in 24 h; null without prices.</param>
+/// <param name="ToLookAt">What a person looks at.</param>
+public sealed record DriftAnswer(
+    string What, string Kind, string Passage, int? Outlet, Instant Since, string Amount, double Probability, IReadOnlyList<string> Else, IReadOnlyList<DriftEvidence> Evidence,
+    string? Next, AmountAnswer FlourPoints, double AshPointsDry, AmountAnswer? CostPerDay, string ToLookAt);
+
+/// <summary>An amount and its ±, k = 2.</summary>
+/// <param name="Value">The amount.</param>
+/// <param name="Half">Its ±.</param>
+public sealed record AmountAnswer(double Value, double Half);
