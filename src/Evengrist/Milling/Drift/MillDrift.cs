@@ -83,7 +83,7 @@ public static class MillDrift
     private static IReadOnlyList<DriftEvidence> Evidence(IReadOnlyList<DriftRow> rows, DriftEquations equations, DriftCandidate of, double amount, int drifts)
         => [.. rows.Select((r, i) => (r, i)).GroupBy(x => x.r.What, StringComparer.Ordinal)
             .Select(g => (g.Last().r, g.Last().i, Told: g.Sum(x => Math.Pow(of.Column[x.i] * amount / equations.Spread[x.r.What], 2))))
-            .OrderByDescending(x => x.Told).Take(3)
+            .OrderByDescending(x => x.Told).Take(3).Where((x, i) => i == 0 || x.Told > 1) // less than one own spread in all tests together tells nothing
             .Select(x => new DriftEvidence(x.r.What, x.r.Measured, equations.Without(x.i, 0) - (of.Column[x.i] * amount), equations.Without(x.i, 0), equations.Spread[x.r.What]))];
 
     private sealed record Stage(DriftCandidate Best, double Probability, IReadOnlyList<(DriftCause, double)> Rivals, DriftTell? Next);
