@@ -35,9 +35,6 @@ internal static class ClockVerb
                 + (step.IsSharp ? $"too little to tell, {Number(step.StirredHours + step.StirredPlusMinus, 2)} h at most" : $"{Number(step.StirredHours, 2)} ± {Number(step.StirredPlusMinus, 2)} h") + $"; from {Number(step.Before, 3)} to {Number(step.After, 3)}");
         }
 
-        foreach (var remark in answer.Remarks)
-        {
-            voice.Say(remark);
-        }
+        voice.Say(answer.Remarks);
     }
 }

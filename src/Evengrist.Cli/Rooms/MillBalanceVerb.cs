@@ -49,9 +49,6 @@ internal static class MillBalanceVerb
             voice.Say($"misfit {Number(check.Squares, 2)} of at most {Number(check.Critical, 2)} with {check.Freedom} checks");
         }
 
-        foreach (var remark in answer.Remarks)
-        {
-            voice.Say(remark);
-        }
+        voice.Say(answer.Remarks);
     }
 }

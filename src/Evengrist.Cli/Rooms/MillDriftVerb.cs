@@ -20,15 +20,8 @@ internal static class MillDriftVerb
         {
             voice.Say($"{found.What}, since {found.Since}: {found.Amount}; {Number(100 * found.Probability, 0)} in 100 likely");
             voice.Say($"  flour at the same ash {Signed(found.FlourPoints.Value, 2)} ± {Number(found.FlourPoints.Half, 2)} points" + (found.CostPerDay is { } cost ? $"; costs {Number(cost.Value, 0)} ± {Number(cost.Half, 0)} in 24 h" : ""));
-            foreach (var e in found.Evidence)
-            {
-                voice.Say($"  {e.What}: measured {Number(e.Measured, 3)}, without it {Number(e.Without, 3)}, with it {Number(e.With, 3)}, own scatter {Number(e.OwnSpread, 3)}");
-            }
-
-            foreach (var line in found.Else.Select(e => $"  or {e}").Concat(found.Next is { } next ? [$"  to be sure, measure {next}"] : []).Append($"  {found.ToLookAt}"))
-            {
-                voice.Say(line);
-            }
+            voice.Say(found.Evidence.Select(e => $"  {e.What}: measured {Number(e.Measured, 3)}, without it {Number(e.Without, 3)}, with it {Number(e.With, 3)}, own scatter {Number(e.OwnSpread, 3)}"));
+            voice.Say([.. found.Else.Select(e => $"  or {e}"), .. found.Next is { } next ? [$"  to be sure, measure {next}"] : Array.Empty<string>(), $"  {found.ToLookAt}"]);
         }
 
         var outside = answer.Series.Where(s => s.Points[^1].IsOutside).ToArray();
@@ -37,9 +30,6 @@ internal static class MillDriftVerb
             voice.Say("outside their own bands (three times their scatter) at the newest test: " + string.Join(", ", outside.Select(s => s.What)));
         }
 
-        foreach (var remark in answer.Remarks)
-        {
-            voice.Say(remark);
-        }
+        voice.Say(answer.Remarks);
     }
 }

@@ -51,7 +51,7 @@ internal static class MillSolveVerbs
             voice.Say($"work of the rolls {Signed(change.RollKilowatts, 0)} kW (not tuned)" + (change.MoneyPerDay is { } money ? $"; money in 24 h {Signed(money.Value, 0)} ± {Number(money.Half, 0)}" : ""));
         }
 
-        Remarks(answer.Remarks, voice);
+        voice.Say(answer.Remarks);
     }
 
     private static void Say(MillFitAnswer answer, Voice voice)
@@ -71,13 +71,13 @@ internal static class MillSolveVerbs
         }
 
         compared.To(voice);
-        Remarks(answer.CannotTell, voice);
+        voice.Say(answer.CannotTell);
         foreach (var next in answer.Next.Take(3))
         {
             voice.Say($"a release test at {next.Passage} would take the flour's yield from ±{Number(2 * next.Now, 2)} to ±{Number(2 * next.After, 2)} points, the model's shortfall apart");
         }
 
-        Remarks(answer.Remarks, voice);
+        voice.Say(answer.Remarks);
     }
 
     private static void Rows(TextTable table, IReadOnlyList<MillProductAnswer> products)
@@ -85,14 +85,6 @@ internal static class MillSolveVerbs
         foreach (var p in products)
         {
             table.Add(p.Name, Number(p.YieldPercent.Value, 2), Number(p.YieldPercent.Half, 2), Number(p.AshPercent.Value, 3), Number(p.AshPercent.Half, 3), Number(p.ProteinPercent.Value, 2), Number(p.ProteinPercent.Half, 2), Number(p.MoisturePercent, 1));
-        }
-    }
-
-    private static void Remarks(IReadOnlyList<string> remarks, Voice voice)
-    {
-        foreach (var remark in remarks)
-        {
-            voice.Say(remark);
         }
     }
 }

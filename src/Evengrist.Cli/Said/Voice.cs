@@ -15,6 +15,15 @@ internal sealed class Voice(TextWriter output, TextWriter error)
 
     public void Say(string line = "") => output.WriteLine(line);
 
+    /// <summary>Says lines, one after another.</summary>
+    public void Say(IEnumerable<string> lines)
+    {
+        foreach (var line in lines)
+        {
+            Say(line);
+        }
+    }
+
     /// <summary>Says how far something is, beside the answer.</summary>
     public void Tell(string line) => error.WriteLine(line);
 

@@ -59,8 +59,8 @@ public sealed record MillDriftAnswer(IReadOnlyList<DriftAnswer> Found, IReadOnly
             },
             found.Probability, [.. found.Rivals.Select(r => N($"{Words(r.Cause)} ({100 * r.Probability:0} in 100)"))], found.Evidence,
             found.Next is { } next ? $"{next.What}: {next.Times} time{(next.Times == 1 ? "" : "s")} to expect odds of twenty to one" : null,
-            new AmountAnswer(found.Cost.FlourPoints.Value, 2 * found.Cost.FlourPoints.Uncertainty), found.Cost.AshPoints,
-            found.Cost.MoneyPerDay is { } money ? new AmountAnswer(money.Value, 2 * money.Uncertainty) : null, found.Cause.ToLookAt);
+            PlusMinus.Of(found.Cost.FlourPoints), found.Cost.AshPoints,
+            found.Cost.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, found.Cause.ToLookAt);
     }
 
     private static string[] Remarked(MillSolveCase posed) =>
@@ -91,9 +91,4 @@ public sealed record MillDriftAnswer(IReadOnlyList<DriftAnswer> Found, IReadOnly
 /// <param name="ToLookAt">What a person looks at.</param>
 public sealed record DriftAnswer(
     string What, string Kind, string Passage, int? Outlet, Instant Since, string Amount, double Probability, IReadOnlyList<string> Else, IReadOnlyList<DriftEvidence> Evidence,
-    string? Next, AmountAnswer FlourPoints, double AshPointsDry, AmountAnswer? CostPerDay, string ToLookAt);
-
-/// <summary>An amount and its ±, k = 2.</summary>
-/// <param name="Value">The amount.</param>
-/// <param name="Half">Its ±.</param>
-public sealed record AmountAnswer(double Value, double Half);
+    string? Next, PlusMinus FlourPoints, double AshPointsDry, PlusMinus? CostPerDay, string ToLookAt);

@@ -3,9 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Evengrist.Cli;
-using Evengrist.Demo;
 using Evengrist.Edge.Tests.Web;
-using Evengrist.Milling.Sheet;
 
 namespace Evengrist.Edge.Tests.Cli;
 
@@ -16,19 +14,15 @@ public sealed class MillDriftCaseTests(WebSite site)
     private static string Case(double a_week, Action<JsonObject>? edit = null)
     {
         double[] scatter = [0.4, -0.6, 0.2, -0.3, 0.7, -0.1, -0.5, 0.3];
-        var posed = new JsonObject
+        return UnitACase.With(new JsonObject
         {
-            ["sheet"] = JsonNode.Parse(FlowSheetJson.Write(HouseFlowSheets.Of('A'))),
-            ["wheat"] = JsonNode.Parse("""{ "tonnesPerHour": 17.5, "moisturePercent": 16, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" }"""),
             ["prices"] = JsonNode.Parse("""{ "flour": 430, "feed": 200 }"""),
             ["tests"] = new JsonArray([.. Enumerable.Range(0, 8).Select(week => (JsonNode)new JsonObject
             {
                 ["name"] = $"week {week}", ["at"] = $"2025-{9 + (week / 4):00}-{1 + (7 * (week % 4)):00}T06:00:00Z",
                 ["releases"] = new JsonObject { ["B1"] = 26 + scatter[week], ["B2"] = 52 - scatter[(week + 3) % 8], ["B3C"] = 48 + scatter[(week + 5) % 8] - (a_week * week) },
             })]),
-        };
-        edit?.Invoke(posed);
-        return posed.ToJsonString();
+        }, edit);
     }
 
     [Fact]

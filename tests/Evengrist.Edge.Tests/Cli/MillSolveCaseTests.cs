@@ -3,9 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Evengrist.Cli;
-using Evengrist.Demo;
 using Evengrist.Edge.Tests.Web;
-using Evengrist.Milling.Sheet;
 
 namespace Evengrist.Edge.Tests.Cli;
 
@@ -13,19 +11,14 @@ namespace Evengrist.Edge.Tests.Cli;
 [Collection(WebSiteCollection.Name)]
 public sealed class MillSolveCaseTests(WebSite site)
 {
-    private static string Case(Action<JsonObject>? edit = null)
-    {
-        var posed = new JsonObject
+    private static string Case(Action<JsonObject>? edit = null) => UnitACase.With(
+        new JsonObject
         {
-            ["sheet"] = JsonNode.Parse(FlowSheetJson.Write(HouseFlowSheets.Of('A'))),
-            ["wheat"] = JsonNode.Parse("""{ "tonnesPerHour": 17.5, "moisturePercent": 16, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" }"""),
             ["sets"] = JsonNode.Parse("""[ { "name": "patent", "products": [ "1M", "2M", "1MF", "SZ1", "3M", "2B", "SZ2", "1B", "4M", "5M", "3B" ] } ]"""),
             ["try"] = JsonNode.Parse("""{ "gapMicrometres": { "B3C": 210 } }"""),
             ["tests"] = JsonNode.Parse("""[ { "name": "Monday", "releases": { "B1": 26, "B2": 52, "B3C": 48 } } ]"""),
-        };
-        edit?.Invoke(posed);
-        return posed.ToJsonString();
-    }
+        },
+        edit);
 
     // Third break opened by 0.05 mm: directions are common practice.
     [Fact]

@@ -21,7 +21,7 @@ internal sealed record DriftCandidate(DriftCause Cause, int Start, Vector<double
     public static IReadOnlyList<DriftCandidate> All(FlowSheet sheet, IReadOnlyList<TuneKey> keys, IReadOnlyList<DriftRow> rows, IReadOnlyList<DatedTest> tests)
     {
         int[] Where(Func<TuneKey, bool> holds) => [.. keys.Select((k, i) => (k, i)).Where(x => holds(x.k)).Select(x => x.i)];
-        var rolls = sheet.Passages.Where(p => p.Rolls is not null).Select(p => (p.Code, Keys: Where(k => k.Where == p.Code && k.Kind is TuneKind.Nip or TuneKind.FirstBreak && k.Where == p.Code))).ToArray();
+        var rolls = sheet.Passages.Where(p => p.Rolls is not null).Select(p => (p.Code, Keys: Where(k => k.Where == p.Code && k.Kind is TuneKind.Nip or TuneKind.FirstBreak))).ToArray();
         var sifters = sheet.Passages.Where(p => p.Cloths.Count > 0).Select(p => (p.Code, Keys: Where(k => k.Where == p.Code && k.Kind is TuneKind.Cut))).ToArray();
         return
         [

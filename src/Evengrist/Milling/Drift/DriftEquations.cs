@@ -1,7 +1,7 @@
+using Evengrist.Milling.Learning;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
-using Evengrist.Milling.Learning;
 
 namespace Evengrist.Milling.Drift;
 
@@ -14,6 +14,7 @@ internal sealed class DriftEquations
     private readonly Vector<double> weights;
     private readonly Vector<double> pull;
     private readonly List<Vector<double>> columns = [];
+    private readonly Dictionary<string, int> offsets;
     private Matrix<double> prior;
     private Matrix<double> weighted;
     private Cholesky<double> information;
@@ -21,34 +22,31 @@ internal sealed class DriftEquations
     public DriftEquations(IReadOnlyList<DriftRow> rows, MillTuning tuning)
     {
         this.rows = rows;
-        Series = [.. rows.Select(r => r.What).Distinct(StringComparer.Ordinal)];
-        var series = rows.Select(r => r.What).Distinct(StringComparer.Ordinal).Select((what, i) => (what, i)).ToDictionary(x => x.what, x => x.i, StringComparer.Ordinal);
-        Spread = rows.GroupBy(r => r.What, StringComparer.Ordinal).ToDictionary(g => g.Key, g => Own([.. g]), StringComparer.Ordinal);
-        var (keys, count) = (tuning.Values.Count, tuning.Values.Count + series.Count);
+        DriftRow[][] figures = [.. rows.GroupBy(r => r.What, StringComparer.Ordinal).Select(g => g.ToArray())];
+        var (keys, count) = (tuning.Values.Count, tuning.Values.Count + figures.Length);
+        offsets = figures.Select((f, i) => (f[0].What, At: keys + i)).ToDictionary(x => x.What, x => x.At, StringComparer.Ordinal);
+        Spread = figures.ToDictionary(f => f[0].What, Own, StringComparer.Ordinal);
         for (var k = 0; k < keys; k++)
         {
             var key = k;
             columns.Add(Vector<double>.Build.Dense(rows.Count, i => rows[i].ByKey[key]));
         }
 
-        columns.AddRange(Series.Select((_, s) => Vector<double>.Build.Dense(rows.Count, i => series[rows[i].What] == s ? 1 : 0)));
+        columns.AddRange(figures.Select(f => Vector<double>.Build.Dense(rows.Count, i => rows[i].What == f[0].What ? 1 : 0)));
         weights = Vector<double>.Build.Dense(rows.Count, i => Math.Pow(Spread[rows[i].What], -2));
         prior = Matrix<double>.Build.Dense(count, count);
         var before = tuning.Prior.Inverse();
         prior.SetSubMatrix(0, 0, before);
-        foreach (var group in rows.GroupBy(r => r.What, StringComparer.Ordinal))
+        foreach (var figure in figures)
         {
-            var at = keys + series[group.Key];
-            prior[at, at] = Math.Pow(Math.Max(group.Average(r => r.Shortfall), 1e-3 * Spread[group.Key]), -2);
+            var at = offsets[figure[0].What];
+            prior[at, at] = Math.Pow(Math.Max(figure.Average(r => r.Shortfall), 1e-3 * Spread[figure[0].What]), -2);
         }
 
         pull = Vector<double>.Build.Dense(count);
         pull.SetSubVector(0, keys, -(before * tuning.Values));
         (weighted, information) = Solve();
     }
-
-    /// <summary>Names of the figures.</summary>
-    public IReadOnlyList<string> Series { get; }
 
     /// <summary>Own spread of each figure from test to test: its successive differences and the usual error of measuring.</summary>
     public IReadOnlyDictionary<string, double> Spread { get; }
@@ -57,6 +55,9 @@ internal sealed class DriftEquations
     public Vector<double> Found { get; private set; } = null!;
 
     private Vector<double> Left { get; set; } = null!;
+
+    /// <summary>Which unknown is the offset of a figure; null where it was never measured.</summary>
+    public int? OffsetOf(string what) => offsets.TryGetValue(what, out var at) ? at : null;
 
     /// <summary>Judges a further drift.</summary>
     /// <param name="column">What one unit of it does to each figure.</param>
@@ -81,7 +82,7 @@ internal sealed class DriftEquations
         (weighted, information) = Solve();
     }
 
-    /// <summary>How uncertain a linear figure of the unknowns is, and how much of a column it takes back.</summary>
+    /// <summary>How much of what one unit of a drift does to a linear figure of the unknowns the rest would take up.</summary>
     /// <param name="gradient">By unknown.</param>
     /// <param name="column">What one unit of a drift does to each figure.</param>
     public double TakenBack(Vector<double> gradient, Vector<double> column) => gradient * information.Solve(weighted * column);

@@ -1,6 +1,5 @@
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
-using Evengrist.Milling.Sheet;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace Evengrist.Milling.Drift;
@@ -8,7 +7,6 @@ namespace Evengrist.Milling.Drift;
 /// <summary>The mill at the newest test, sound and drifted: what a drift costs and which measurement would tell it.</summary>
 internal sealed class DriftReckoning(DatedTest newest, IReadOnlyList<TuneKey> keys, Vector<double> sound)
 {
-    private const double Shortfall = 0.25; // of the model in a change, as on paper [ours]
     private const double Odds = 20;
     private readonly MillTest test = newest.Test;
     private readonly MillFigures figures = MillFigures.Of(newest.Test.Sheet, newest.Test.Wheat, keys, sound, TestErrors.Usual);
@@ -22,23 +20,22 @@ internal sealed class DriftReckoning(DatedTest newest, IReadOnlyList<TuneKey> ke
             turned[key] += amount.Value;
         }
 
-        var wheat = of.Keys.Count > 0 ? test.Wheat : test.Wheat with { MoisturePercent = test.Wheat.MoisturePercent + amount.Value };
+        var wheat = of.Keys.Count > 0 ? test.Wheat : DriftRow.Wet(test.Wheat, amount.Value);
         var drifted = MillFigures.Of(test.Sheet, wheat, keys, turned, TestErrors.Usual);
-        string[] flour = [.. test.Sheet.Products.Where(p => p.Kind is ProductKind.Flour).Select(p => p.Code)];
+        var flour = MillForecast.FlourOf(test.Sheet);
         var (ash, was) = (drifted.Ash(flour).Value, figures.Ash(flour).Value);
         var points = AtAsh(drifted, flour, was) - figures.Yield(flour).Value;
-        var unsure = Math.Sqrt(Math.Pow(amount.Uncertainty / amount.Value, 2) + (Shortfall * Shortfall));
-        var perPoint = 24 * test.Wheat.DryTonnesPerHour / (1 - (test.Wheat.MoisturePercent / 100)) / 100;
-        var money = prices is null ? (double?)null : -points * perPoint * (double)(prices.Flour - prices.Feed);
+        var unsure = Math.Sqrt(Math.Pow(amount.Uncertainty / amount.Value, 2) + (MillChange.Shortfall * MillChange.Shortfall));
+        var money = prices is null ? (double?)null : -points * MillChange.PerPoint(test.Wheat) * (double)(prices.Flour - prices.Feed);
         return new DriftCost(new Estimate(points, Math.Abs(points) * unsure), ash - was, money is { } m ? new Estimate(m, Math.Abs(m) * unsure) : null);
     }
 
-    /// <summary>The measurement that tells causes apart best; null where none does by a tenth of what is needed.</summary>
+    /// <summary>The measurement that tells causes apart best; null where more than a hundred of any would be needed.</summary>
     /// <param name="equations">What is known before the cause is taken in.</param>
     /// <param name="causes">The causes with amounts and probabilities; what is left of them is no drift.</param>
     public DriftTell? Next(DriftEquations equations, IReadOnlyList<(DriftCandidate Of, double Amount, double Probability)> causes)
     {
-        var wetter = MillFigures.Of(test.Sheet, test.Wheat with { MoisturePercent = test.Wheat.MoisturePercent + 0.25 }, keys, sound, TestErrors.Usual);
+        var wetter = MillFigures.Of(test.Sheet, DriftRow.Wet(test.Wheat, DriftRow.Wetter), keys, sound, TestErrors.Usual);
         var errors = TestErrors.Usual;
         List<(string What, double Told)> told = [];
         foreach (var passage in test.Sheet.Passages)
@@ -64,16 +61,16 @@ internal sealed class DriftReckoning(DatedTest newest, IReadOnlyList<TuneKey> ke
             var unknowns = Vector<double>.Build.Dense(equations.Found.Count);
             var known = keys.Count(k => k.Kind is not TuneKind.Tear);
             unknowns.SetSubVector(0, known, figure.Gradient.SubVector(0, known));
-            var series = equations.Series.ToList().IndexOf(what);
-            if (series >= 0)
+            var offset = equations.OffsetOf(what);
+            if (offset is { } at)
             {
-                unknowns[known + series] = 1;
+                unknowns[at] = 1;
             }
 
-            var variance = Math.Pow(equations.Spread.GetValueOrDefault(what, sigma), 2) + equations.Variance(unknowns) + (series < 0 ? figure.ModelError * figure.ModelError : 0);
+            var variance = Math.Pow(equations.Spread.GetValueOrDefault(what, sigma), 2) + equations.Variance(unknowns) + (offset is null ? figure.ModelError * figure.ModelError : 0);
             (double Shift, double Probability)[] shows =
             [
-                .. causes.Select(c => (c.Amount * ((c.Of.Keys.Count > 0 ? c.Of.Keys.Sum(k => figure.Gradient[k]) : (wet.Value - figure.Value) / 0.25) - equations.TakenBack(unknowns, c.Of.Column)), c.Probability)),
+                .. causes.Select(c => (c.Amount * ((c.Of.Keys.Count > 0 ? c.Of.Keys.Sum(k => figure.Gradient[k]) : (wet.Value - figure.Value) / DriftRow.Wetter) - equations.TakenBack(unknowns, c.Of.Column)), c.Probability)),
                 (0, Math.Max(0, 1 - causes.Sum(c => c.Probability))),
             ];
             var (sum, pairs) = (0.0, 0.0);

@@ -47,7 +47,7 @@ public static class MillDrift
         {
             var unit = Vector<double>.Build.Dense(equations.Found.Count, k => k == taken + i ? 1 : 0);
             var amount = new Estimate(equations.Found[taken + i], Math.Sqrt(equations.Variance(unit)));
-            return new DriftFound(stage.Best.Cause, inOrder[stage.Best.Start].At, amount, stage.Probability, stage.Rivals, Evidence(rows, equations, stage.Best, amount.Value, stages.Count), stage.Next, reckoning.Cost(stage.Best, amount, prices));
+            return new DriftFound(stage.Best.Cause, inOrder[stage.Best.Start].At, amount, stage.Probability, stage.Rivals, Evidence(rows, equations, stage.Best, amount.Value), stage.Next, reckoning.Cost(stage.Best, amount, prices));
         })];
         return new DriftLooked(
             [.. found.OrderByDescending(f => f.Cost.MoneyPerDay?.Value ?? -f.Cost.FlourPoints.Value)],
@@ -80,7 +80,7 @@ public static class MillDrift
     private static Vector<double> Sound(DriftEquations equations, IReadOnlyList<TuneKey> keys, MillTuning tuning)
         => Vector<double>.Build.Dense(keys.Count, k => k < tuning.Values.Count ? tuning.Values[k] + equations.Found[k] : 0);
 
-    private static IReadOnlyList<DriftEvidence> Evidence(IReadOnlyList<DriftRow> rows, DriftEquations equations, DriftCandidate of, double amount, int drifts)
+    private static IReadOnlyList<DriftEvidence> Evidence(IReadOnlyList<DriftRow> rows, DriftEquations equations, DriftCandidate of, double amount)
         => [.. rows.Select((r, i) => (r, i)).GroupBy(x => x.r.What, StringComparer.Ordinal)
             .Select(g => (g.Last().r, g.Last().i, Told: g.Sum(x => Math.Pow(of.Column[x.i] * amount / equations.Spread[x.r.What], 2))))
             .OrderByDescending(x => x.Told).Take(3).Where((x, i) => i == 0 || x.Told > 1) // less than one own spread in all tests together tells nothing

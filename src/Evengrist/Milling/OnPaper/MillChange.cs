@@ -17,7 +17,8 @@ namespace Evengrist.Milling.OnPaper;
 public sealed record MillChange(
     MillForecast Now, MillForecast Then, IReadOnlyList<SetForecast> Products, IReadOnlyList<PassageForecast> Passages, SetForecast Flour, Estimate? MoneyPerDay, double RollKilowatts)
 {
-    private const double Shortfall = 0.25;
+    /// <summary>Shortfall of the model in a change, share of it [ours].</summary>
+    internal const double Shortfall = 0.25;
 
     /// <summary>Compares two settings.</summary>
     /// <param name="now">The flow sheet as it is set.</param>
@@ -58,10 +59,10 @@ public sealed record MillChange(
         }
 
         return Changed(FigureKind.Flow, value, gradient, tuning);
-
-        // Tonnes in 24 h of one point of yield.
-        static double PerPoint(MillWheat wheat) => 24 * wheat.DryTonnesPerHour / (1 - (wheat.MoisturePercent / 100)) / 100;
     }
+
+    /// <summary>Tonnes in 24 h of one point of yield.</summary>
+    internal static double PerPoint(MillWheat wheat) => 24 * wheat.DryTonnesPerHour / (1 - (wheat.MoisturePercent / 100)) / 100;
 
     private static Estimate Changed(FigureKind kind, double change, Vector<double> gradient, MillTuning tuning)
         => new(change, Math.Sqrt(Math.Max(0, gradient * (tuning.Covariance * gradient)) + Math.Pow(tuning.ScatterOf(kind) * Shortfall * change, 2)));
