@@ -1,10 +1,14 @@
 using System.Diagnostics;
 using System.Globalization;
 using Evengrist.Demo;
+using Evengrist.Milling.Draws;
+using Evengrist.Milling.Learning;
+using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Response;
 using Evengrist.Milling.Sheet;
 using Evengrist.Milling.Solving;
 using Evengrist.Milling.Stock;
+using Evengrist.Planning.Milling;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace Evengrist.Bench.Milling;
@@ -34,6 +38,8 @@ internal static class MillBench
         Knob[] knobs = [.. Knobs(run)];
         Probe[] probes = [.. Enumerable.Range(0, run.Model.Ways.Products.Length).Select(k => Probe.OfProduct(run, k))];
         Row($"{knobs.Length} sensitivities (gaps, cloths, air, shares, feed) of {probes.Length} products by part", Median(60, _ => MillResponse.Of(run, probes, knobs)));
+        Draws(new DrawsSpec(sheet, wheat, MillTuning.None(sheet)), "one setting");
+        Draws(new DrawsSpec(sheet, wheat, MillTuning.None(sheet)) { Try = new SheetChange { GapMicrometres = new Dictionary<string, double> { ["B2"] = 200 } } }, "a setting and a change of it");
         var peer = Peer(run);
         Row("the linear network at held loads, MathNet.Numerics dense LU, part by part", peer);
         var flops = Flops(run) * report.Sweeps;
@@ -152,6 +158,16 @@ internal static class MillBench
         }
 
         return took.Order().ElementAt(times / 2);
+    }
+
+    private static void Draws(DrawsSpec spec, string what)
+    {
+        for (var cores = 1; cores <= Math.Min(2, Environment.ProcessorCount); cores++)
+        {
+            var (began, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
+            var drawn = (MillsDrawn)DrawRun.Draw(spec, cores);
+            Row($"{spec.Draws} mills drawn from what is thought before data, {what}, on {cores} core{(cores > 1 ? "s" : "")}; {drawn.Draws.Unsolved} unsolved, {(Environment.CpuUsage.TotalTime - used).TotalMilliseconds:0} ms of processor", Stopwatch.GetElapsedTime(began).TotalMilliseconds);
+        }
     }
 
     private static void Row(string what, double milliseconds) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {milliseconds:0.000} |"));

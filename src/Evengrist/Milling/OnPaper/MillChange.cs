@@ -47,6 +47,9 @@ public sealed record MillChange(
             after.Solution.RollKilowatts - before.Solution.RollKilowatts);
     }
 
+    /// <summary>Tonnes in 24 h of one point of yield.</summary>
+    internal static double PerPoint(MillWheat wheat) => 24 * wheat.DryTonnesPerHour / (1 - (wheat.MoisturePercent / 100)) / 100;
+
     private static Estimate Money(FlowSheet sheet, MillFigures before, MillFigures after, MillWheat wheat, MillWheat otherWheat, MillTuning tuning, IReadOnlyDictionary<string, decimal> prices)
     {
         var (value, gradient) = (0.0, Vector<double>.Build.Dense(tuning.Keys.Count));
@@ -60,9 +63,6 @@ public sealed record MillChange(
 
         return Changed(FigureKind.Flow, value, gradient, tuning);
     }
-
-    /// <summary>Tonnes in 24 h of one point of yield.</summary>
-    internal static double PerPoint(MillWheat wheat) => 24 * wheat.DryTonnesPerHour / (1 - (wheat.MoisturePercent / 100)) / 100;
 
     private static Estimate Changed(FigureKind kind, double change, Vector<double> gradient, MillTuning tuning)
         => new(change, Math.Sqrt(Math.Max(0, gradient * (tuning.Covariance * gradient)) + Math.Pow(tuning.ScatterOf(kind) * Shortfall * change, 2)));

@@ -40,20 +40,26 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
     /// <summary>Knobs with one turned by a factor e^amount, a tear by the amount.</summary>
     public static MillKnobs Turned(MillKnobs knobs, Knob knob, double amount)
     {
-        var (turned, factor) = (knobs.Copy(), Math.Exp(amount));
+        var turned = knobs.Copy();
+        Turn(turned, knob, amount);
+        return turned;
+    }
+
+    /// <summary>Turns one of some knobs by a factor e^amount, a tear by the amount.</summary>
+    public static void Turn(MillKnobs knobs, Knob knob, double amount)
+    {
+        var factor = Math.Exp(amount);
         switch (knob.Kind)
         {
-            case KnobKind.Nip: turned.Nip[knob.Index] *= factor; break;
-            case KnobKind.Bran: turned.Bran[knob.Index] *= factor; break;
-            case KnobKind.Cut: turned.Cut[knob.Index] *= factor; break;
-            case KnobKind.Air: turned.Air[knob.Index] *= factor; break;
-            case KnobKind.FirstBreak: turned.FirstBreak *= factor; break;
-            case KnobKind.Feed: turned.Feed *= factor; break;
-            case KnobKind.Tear: turned.Tear[knob.Index] += amount; break;
+            case KnobKind.Nip: knobs.Nip[knob.Index] *= factor; break;
+            case KnobKind.Bran: knobs.Bran[knob.Index] *= factor; break;
+            case KnobKind.Cut: knobs.Cut[knob.Index] *= factor; break;
+            case KnobKind.Air: knobs.Air[knob.Index] *= factor; break;
+            case KnobKind.FirstBreak: knobs.FirstBreak *= factor; break;
+            case KnobKind.Feed: knobs.Feed *= factor; break;
+            case KnobKind.Tear: knobs.Tear[knob.Index] += amount; break;
             default: throw new ArgumentOutOfRangeException(nameof(knob), knob, "is not turned by a factor");
         }
-
-        return turned;
     }
 
     private static double[] Difference(MillRun run, int passage, Func<int, (MillKnobs Knobs, double Load)> at)

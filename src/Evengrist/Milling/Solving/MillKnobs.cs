@@ -38,6 +38,18 @@ internal sealed class MillKnobs
 
     public MillKnobs Copy() => new(this);
 
+    /// <summary>Turns all but the shares back to what the flow sheet says.</summary>
+    public void Level()
+    {
+        foreach (var factors in (ReadOnlySpan<double[]>)[Nip, Bran, Air, Cut])
+        {
+            Array.Fill(factors, 1);
+        }
+
+        Array.Clear(Tear);
+        (FirstBreak, Feed) = (1, 1);
+    }
+
     private static double[] Ones(int count)
     {
         var ones = new double[count];

@@ -1,7 +1,7 @@
 namespace Evengrist.Milling.Solving;
 
 /// <summary>Solves a mill with its loops: block after block in the order of the flow; in a block sweep after sweep, hastened by the dominant eigenvalue.</summary>
-/// <remarks>Gauss-Seidel on the torn outlets of a block. Where the change of a sweep has become a steady share λ of the one before, the torn stock is carried on by λ/(1 − λ) of it, never below 0.</remarks>
+/// <remarks>Gauss-Seidel on the torn outlets of a block. The torn stock is carried on as <see cref="Hastening"/> says, never below 0.</remarks>
 internal static class MillSolver
 {
     /// <summary>What may still move, as a share of the wheat.</summary>
@@ -45,7 +45,7 @@ internal static class MillSolver
         }
 
         var feed = model.Wheat.DryTonnesPerHour * knobs.Feed;
-        var (before, ratio) = (double.NaN, double.NaN);
+        var (hastening, last) = (new Hastening(), double.NaN);
         for (var sweep = 1; sweep <= MostSweeps; sweep++)
         {
             foreach (var outlet in torn)
@@ -69,17 +69,14 @@ internal static class MillSolver
                 return (MillExit.Converged, sweep, moved);
             }
 
-            var now = moved / before;
-            var steady = now is > 0.05 and < 0.9999 && Math.Abs(now - ratio) < 0.1 * (1 - now);
-            if (steady)
+            last = moved;
+            if (hastening.Beyond(moved) is var factor and > 0)
             {
-                Carry(model, state, torn, now / (1 - now));
+                Carry(model, state, torn, factor);
             }
-
-            (before, ratio) = steady ? (double.NaN, double.NaN) : (moved, now);
         }
 
-        return (MillExit.SweepsSpent, MostSweeps, before);
+        return (MillExit.SweepsSpent, MostSweeps, last);
     }
 
     private static void Visit(MillModel model, MillKnobs knobs, MillState state, ReadOnlySpan<double> broken, int passage)

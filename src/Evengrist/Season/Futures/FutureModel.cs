@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Numerics;
 
 namespace Evengrist.Season.Futures;
 
@@ -18,7 +19,7 @@ public static class FutureModel
     {
         ArgumentNullException.ThrowIfNull(frame);
         ArgumentOutOfRangeException.ThrowIfNegative(future);
-        var (spec, season, draws) = (frame.Spec, frame.Season, new FutureDraws(frame.Spec.Seed, future));
+        var (spec, season, draws) = (frame.Spec, frame.Season, new SeededDraws(frame.Spec.Seed, future));
         double[][] shared = [.. frame.Properties.Select(p => Shared(spec.Instruments.FirstOrDefault(i => i.What == p)))];
         var districts = spec.Districts.ToDictionary(
             d => d.District, d => (Tonnes: d.TonnesShare * draws.Normal(), Quality: frame.Properties.Select(p => draws.Normal() * (d.Quality.FirstOrDefault(q => q.What == p)?.Spread ?? 0)).ToArray()), StringComparer.Ordinal);

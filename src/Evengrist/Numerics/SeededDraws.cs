@@ -1,16 +1,16 @@
-namespace Evengrist.Season.Futures;
+namespace Evengrist.Numerics;
 
 /// <summary>A small seeded generator: a counter put through two rounds of xor and multiply; normals by the polar form of Box and Muller.</summary>
-/// <remarks>Each future has its own start, made from the seed and its number, so that it does not matter which core draws it or when. The mixing step is the one known as SplitMix64 [memory]; its uniforms and normals are tested against their distributions.</remarks>
-internal sealed class FutureDraws
+/// <remarks>Each draw has its own start, made from the seed and its number, so that it does not matter which core draws it or when. The mixing step is the one known as SplitMix64 [memory]; its uniforms and normals are tested against their distributions.</remarks>
+internal sealed class SeededDraws
 {
     private ulong state;
     private double spare = double.NaN;
 
-    public FutureDraws(long seed, int future)
+    public SeededDraws(long seed, int number)
     {
         state = Mix(unchecked((ulong)seed));
-        state = Mix(unchecked(state + ((ulong)future * 0xD1342543DE82EF95UL)));
+        state = Mix(unchecked(state + ((ulong)number * 0xD1342543DE82EF95UL)));
     }
 
     /// <summary>Evenly between 0 and 1, neither included.</summary>
