@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
+using Evengrist.Planning.Milling;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -11,7 +12,7 @@ internal static class MillSolveVerbs
 {
     public static Command Solve(Voice voice) => PosedVerb.Of<MillSolveCase, MillSolveAnswer>(
         new Command("solve", "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change. Sets no machine, needs no records."), voice,
-        MillSolveCase.Help, MillSolveCase.Read, MillSolveAnswer.To, answer => Say(answer, voice));
+        MillSolveCase.Help, MillSolveCase.Read, posed => MillSolveAnswer.To(posed, spec => DrawRun.Draw(spec, null, new Counting(voice, spec.Draws, "mills drawn"))), answer => Say(answer, voice));
 
     public static Command Fit(Voice voice) => PosedVerb.Of<MillSolveCase, MillFitAnswer>(
         new Command("fit", "What the posed tests of a mill say of it: factors on the model ±, and every measured figure beside the model's. Needs no records."), voice,
@@ -51,7 +52,49 @@ internal static class MillSolveVerbs
             voice.Say($"work of the rolls {Signed(change.RollKilowatts, 0)} kW (not tuned)" + (change.MoneyPerDay is { } money ? $"; money in 24 h {Signed(money.Value, 0)} ± {Number(money.Half, 0)}" : ""));
         }
 
+        if (answer.Draws is { } draws)
+        {
+            Say(draws, answer.Products, voice);
+        }
+
         voice.Say(answer.Remarks);
+    }
+
+    // Sets and all flour; every single stream stands in the answer in JSON.
+    private static void Say(MillDrawsAnswer draws, IReadOnlyList<MillProductAnswer> products, Voice voice)
+    {
+        voice.Say($"{draws.Samples} mills drawn from what is not known of this one and solved whole, seed {draws.Seed}, in {draws.Seconds:0.0} s; {draws.Unsolved} could not be solved:");
+        var table = new TextTable("drawn", "what", "mean", "σ", "5 %", "50 %", "95 %", "first order", "±", "differ");
+        foreach (var p in draws.Products.Where((_, i) => products[i].MoisturePercent is null))
+        {
+            Add(p, p.Name);
+        }
+
+        foreach (var p in (draws.Change ?? []).Where((_, i) => products[i].MoisturePercent is null))
+        {
+            Add(p, $"change of {p.Name}");
+        }
+
+        Row("change", "money in 24 h", draws.MoneyPerDay, 0);
+        table.To(voice);
+        voice.Say(draws.Beside);
+
+        void Add(DrawnProductAnswer p, string name)
+        {
+            Row(name, "yield", p.YieldPercent, 3);
+            Row(name, "ash", p.AshPercent, 4);
+            Row(name, "protein", p.ProteinPercent, 3);
+        }
+
+        void Row(string name, string what, DrawnAnswer? of, int decimals)
+        {
+            if (of is not null)
+            {
+                table.Add(
+                    name, what, Number(of.Mean, decimals), Number(of.StandardDeviation, decimals), Number(of.P5, decimals), Number(of.P50, decimals), Number(of.P95, decimals),
+                    Number(of.FirstOrder.Value, decimals), Number(of.FirstOrder.Half, decimals), of.Differs ? "yes" : "");
+            }
+        }
     }
 
     private static void Say(MillFitAnswer answer, Voice voice)

@@ -28,7 +28,7 @@ internal static class SeasonPromiseVerb
 
     private static Reply<SeasonPromiseAnswer> Reckoned(SeasonPromiseCase posed, Voice voice)
     {
-        var (promise, plan) = SeasonQuestions.Promise(posed.Season, posed.Of, new Telling(voice, posed.Futures));
+        var (promise, plan) = SeasonQuestions.Promise(posed.Season, posed.Of, new Counting(voice, posed.Futures, "futures"));
         return SeasonPromiseAnswer.Of(promise, plan);
     }
 
@@ -48,24 +48,5 @@ internal static class SeasonPromiseVerb
 
         table.To(voice);
         voice.Say(string.Create(CultureInfo.InvariantCulture, $"{answer.Futures} futures in {answer.Seconds:0.0} s; the year costs {answer.MeanCost:#,##0} ± {answer.CostSpread:#,##0} from future to future."));
-    }
-
-    // Futures are done on several cores at once: one line at a time.
-    private sealed class Telling(Voice voice, int futures) : IProgress<int>
-    {
-        private readonly Lock gate = new();
-        private int last;
-
-        public void Report(int value)
-        {
-            lock (gate)
-            {
-                if (10 * value / futures > last)
-                {
-                    last = 10 * value / futures;
-                    voice.Tell(string.Create(CultureInfo.InvariantCulture, $"{value} of {futures} futures"));
-                }
-            }
-        }
     }
 }

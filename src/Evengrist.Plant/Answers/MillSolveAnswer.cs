@@ -1,3 +1,4 @@
+using Evengrist.Milling.Draws;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Plant.Cases;
@@ -13,17 +14,22 @@ namespace Evengrist.Plant.Answers;
 /// <param name="Passages">By passage.</param>
 /// <param name="Products">By product, then the sets asked for, then all flour.</param>
 /// <param name="Change">What the settings tried would change; null where none were.</param>
+/// <param name="Draws">Mills drawn; null where none were asked for.</param>
 /// <param name="Remarks">What must be said with it.</param>
 public sealed record MillSolveAnswer(
-    string Exit, int Sweeps, double Closure, string Tuned, string Basis, IReadOnlyList<MillPassageAnswer> Passages, IReadOnlyList<MillProductAnswer> Products, MillChangeAnswer? Change, IReadOnlyList<string> Remarks)
+    string Exit, int Sweeps, double Closure, string Tuned, string Basis, IReadOnlyList<MillPassageAnswer> Passages, IReadOnlyList<MillProductAnswer> Products, MillChangeAnswer? Change,
+    MillDrawsAnswer? Draws, IReadOnlyList<string> Remarks)
 {
     /// <summary>The caution wherever a person could act on a gap.</summary>
     public const string Caution = "Roll nips crush: guards stay shut, and nobody reaches in while rolls turn. Lock out and test for no power before guards come off; local code and the machine's own instructions rule. This is advice on paper: a named person sets the mill.";
 
     /// <summary>Answers a case, or says why there is no answer.</summary>
-    public static Reply<MillSolveAnswer> To(MillSolveCase posed)
+    /// <param name="posed">The case.</param>
+    /// <param name="draw">Draws mills, where the case asks for it.</param>
+    public static Reply<MillSolveAnswer> To(MillSolveCase posed, Func<DrawsSpec, DrawsOutcome> draw)
     {
         ArgumentNullException.ThrowIfNull(posed);
+        ArgumentNullException.ThrowIfNull(draw);
         var tuning = MillTuning.None(posed.FlowSheet);
         if (posed.Tests.Count > 0)
         {
@@ -35,10 +41,27 @@ public sealed record MillSolveAnswer(
         }
 
         var trial = MillTrial.Of(posed.FlowSheet, posed.Try, posed.Wheat.Of(), posed.TryWheat?.Of(), tuning, posed.Sets, posed.PricePerTonne);
-        return trial.Now is { } now ? new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change), []) : new Reply<MillSolveAnswer>(null, trial.Unsolved);
+        if (trial.Now is not { } now)
+        {
+            return new Reply<MillSolveAnswer>(null, trial.Unsolved);
+        }
+
+        if (posed.Samples is not { } samples)
+        {
+            return new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change, null), []);
+        }
+
+        var spec = new DrawsSpec(posed.FlowSheet, posed.Wheat.Of(), tuning) { Try = posed.Try, OtherWheat = posed.TryWheat?.Of(), Sets = posed.Sets, PricePerTonne = posed.PricePerTonne, Draws = samples, Seed = posed.Seed };
+        return draw(spec) switch
+        {
+            MillsDrawn drawn => new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change, MillDrawsAnswer.Of(drawn, trial, posed.Basis)), []),
+            MillsNotDrawn not => new Reply<MillSolveAnswer>(null, not.Reasons),
+            DrawsStopped stopped => new Reply<MillSolveAnswer>(null, [$"It was stopped when {stopped.Draws} mills were drawn: too few to say anything."]),
+            var other => throw new InvalidOperationException($"Draws ended as {other.GetType().Name}."),
+        };
     }
 
-    private static MillSolveAnswer Of(MillSolveCase posed, MillTuning tuning, MillForecast now, MillChange? change)
+    private static MillSolveAnswer Of(MillSolveCase posed, MillTuning tuning, MillForecast now, MillChange? change, MillDrawsAnswer? draws)
     {
         var b = posed.Basis;
         var report = now.Solution.Report;
@@ -48,6 +71,7 @@ public sealed record MillSolveAnswer(
             change is null ? null : new MillChangeAnswer(
                 [.. change.Passages.Select(p => new MillPassageChangeAnswer(p.Code, PlusMinus.Of(p.DryTonnesPerHour), p.ReleasePercent is { } r ? PlusMinus.Of(r) : null))],
                 [.. change.Products.Append(change.Flour).Select(p => MillProductAnswer.Of(p, b, null))], change.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, change.RollKilowatts),
+            draws,
             [
                 .. tuning.IsTuned ? Array.Empty<string>() : ["Not tuned: the model's figures are ours, the directions published; each ± is what is thought before data. A release test or a survey of this mill shrinks it."],
                 "Damaged starch, falling number and the work of rolls are not tuned.", Caution,

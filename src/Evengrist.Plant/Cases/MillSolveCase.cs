@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Evengrist.Milling.Draws;
 using Evengrist.Milling.Drift;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
@@ -32,6 +33,12 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
     /// <summary>Price of each product, money per tonne.</summary>
     public IReadOnlyDictionary<string, decimal>? PricePerTonne { get; init; }
 
+    /// <summary>How many mills are drawn from what the tests leave open, each solved whole; null for none.</summary>
+    public int? Samples { get; init; }
+
+    /// <summary>Start of the draws: the same seed gives the same figures.</summary>
+    public long Seed { get; init; } = 1;
+
     /// <summary>What flour and feed bring, money per tonne, for what a drift costs; null for no money.</summary>
     public DriftPrices? Prices { get; init; }
 
@@ -47,6 +54,7 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
           "try"?: { "gapMicrometres"?: { passage: µm }, "airMetresPerSecond"?: { purifier: m/s }, "cloths"?: [ { "passage", "fromMicrometres", "toMicrometres" } ... ],
                     "outlets"?: [ { "passage", "outlet": from 0, "to": [ spouts ] } ... ] }, "tryWheat"?: as wheat,
           "sets"?: [ { "name", "products": [ codes ] } ... ], "pricePerTonne"?: { product: money },
+          "samples"?: mills drawn from what is not known and solved whole, 200 to 100000, for spreads and percentiles; none where left out, "seed"?: 1,
           "prices"?: { "flour": money per tonne, "feed" }, for what a drift costs
         }
         """,
@@ -91,6 +99,7 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
             .. Basis.IsStated ? Array.Empty<Fault>() : [Fault.Told("$.basis", "Ash and protein need a moisture basis: dry, 14mb or another.")],
             .. Tests.SelectMany((t, i) => t.Faults(sheet, Wheat, Basis).Select(f => Fault.Told($"$.tests[{i}]", f))),
             .. Prices is { } prices && (prices.Feed < 0 || prices.Flour < prices.Feed) ? [Fault.Told("$.prices", "Flour brings no less than feed, and feed no less than nothing: give both in money per tonne.")] : Array.Empty<Fault>(),
+            .. Samples is { } samples && DrawsSpec.FaultOf(samples) is { } few ? [Fault.Told("$.samples", few)] : Array.Empty<Fault>(),
             .. Sets.Where(s => s.Products.Count == 0).Select(s => Fault.Told("$.sets", $"{s.Name} has no product: give it one or leave it out.")),
             .. Sets.SelectMany(s => s.Products).Concat(PricePerTonne?.Keys ?? []).Where(c => !products.Contains(c)).Distinct().Select(c => Fault.Told("$", $"There is no product {c} on the flow sheet.")),
         ];

@@ -1,3 +1,4 @@
+using Evengrist.Planning.Milling;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 
@@ -11,7 +12,7 @@ public static class MillingApi
     {
         var milling = app.MapGroup("/api/milling").WithTags("Milling");
         milling.MapFlowSheets();
-        milling.MapPosed<MillSolveAnswer>("solve", SolveAsync, MillSolveCase.Help, "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change; needs no records");
+        milling.MapPosed<MillSolveAnswer>("solve", SolveAsync, MillSolveCase.Help, "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change; mills drawn and solved whole where samples are asked for; needs no records");
         milling.MapPosed<MillFitAnswer>("fit", FitAsync, MillSolveCase.Help, "What the posed tests of a mill say of it: factors on the model ±, measured figures beside the model's; needs no records");
         milling.MapPosed<MillDriftAnswer>("drift", DriftAsync, MillSolveCase.Help, "What drifted in a posed mill by its dated tests: wear, rolls moved, torn cloths, chokes, wet feed; what it costs a day, what to measure next; needs no records");
         milling.MapPosed<MillBalanceAnswer>("balance", BalanceAsync, BalanceCase.Help, "Extraction on every basis, what is unexplained, where it lies, and which weigher does not fit, of a posed day or month; needs no records");
@@ -19,7 +20,7 @@ public static class MillingApi
         milling.MapPosed<ClockAnswer>("clock", ClockAsync, ClockCase.Help, "When what was changed arrives at the end of each stage of a posed way, and a dead time and stirred time from posed readings about a change; needs no records");
     }
 
-    private static Task<IResult> SolveAsync(HttpContext context) => Posed.ReplyAsync(context, MillSolveCase.Read, MillSolveAnswer.To);
+    private static Task<IResult> SolveAsync(HttpContext context) => Posed.ReplyAsync(context, MillSolveCase.Read, posed => MillSolveAnswer.To(posed, spec => DrawRun.Draw(spec, stop: context.RequestAborted)));
 
     private static Task<IResult> FitAsync(HttpContext context) => Posed.ReplyAsync(context, MillSolveCase.Read, MillFitAnswer.To);
 

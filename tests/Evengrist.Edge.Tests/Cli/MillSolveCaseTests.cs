@@ -43,6 +43,44 @@ public sealed class MillSolveCaseTests(WebSite site)
     }
 
     [Fact]
+    public async Task Solve_WithSamples_PutsDrawsBesideTheFirstOrder()
+    {
+        var prices = new JsonObject { ["1M"] = 430, ["BR"] = 190 };
+        string Drawn(long seed) => Case(c => (c["samples"], c["seed"], c["pricePerTonne"]) = (1000, seed, prices.DeepClone()));
+        var draws = Solved(Drawn(5)).GetProperty("draws");
+        Assert.Equal((1000, 0, 5, true), (draws.GetProperty("samples").GetInt32(), draws.GetProperty("unsolved").GetInt32(), draws.GetProperty("seed").GetInt64(), draws.GetProperty("isWhole").GetBoolean()));
+        Assert.Matches("^Draws and first-order ± (say the same|differ)", draws.GetProperty("beside").GetString());
+        var patent = Of(draws.GetProperty("products"), "name", "patent");
+        foreach (var figure in (JsonElement[])[patent.GetProperty("yieldPercent"), patent.GetProperty("ashPercent"), patent.GetProperty("proteinPercent"), Of(draws.GetProperty("change"), "name", "flour").GetProperty("yieldPercent"), draws.GetProperty("moneyPerDay")])
+        {
+            var (mean, spread, low, middle, high) = (Number(figure, "mean"), Number(figure, "standardDeviation"), Number(figure, "p5"), Number(figure, "p50"), Number(figure, "p95"));
+            Assert.True(low < middle && middle < high && Math.Abs(mean - middle) < spread);
+
+            // 90 % of any spread that is near normal lie within ±1.645 deviations [tables of the normal]; the bounds leave room for bend.
+            Assert.InRange((high - low) / spread, 2.9, 3.7);
+            Assert.InRange(2 * spread / Number(figure.GetProperty("firstOrder"), "half"), 0.5, 2);
+        }
+
+        // The same seed over HTTP gives the same figures, another seed others.
+        using var client = site.Client();
+        using var body = new StringContent(Drawn(5), Encoding.UTF8, "application/json");
+        using var reply = await client.PostAsync(new Uri("/api/milling/solve", UriKind.Relative), body);
+        var again = JsonDocument.Parse(await reply.Content.ReadAsStringAsync()).RootElement.GetProperty("draws");
+        Assert.True(JsonElement.DeepEquals(draws.GetProperty("products"), again.GetProperty("products")));
+        Assert.False(JsonElement.DeepEquals(draws.GetProperty("products"), Solved(Drawn(6)).GetProperty("draws").GetProperty("products")));
+        Assert.Equal(JsonValueKind.Null, Solved(Case()).GetProperty("draws").ValueKind);
+
+        using var folder = new Folder();
+        var (status, said, told) = Shell.Run("milling", "solve", "--in", folder.File("case.json", Drawn(5)));
+        Assert.Equal(Exit.Done, status);
+        Assert.Contains("1000 mills drawn from what is not known of this one and solved whole, seed 5", said, StringComparison.Ordinal);
+        Assert.Contains("money in 24 h", said, StringComparison.Ordinal);
+        Assert.Contains("1000 of 1000 mills drawn", told, StringComparison.Ordinal);
+
+        static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
+    }
+
+    [Fact]
     public void Fit_OfReleases_NamesWhatTheyTell()
     {
         using var folder = new Folder();
@@ -74,6 +112,11 @@ public sealed class MillSolveCaseTests(WebSite site)
     [InlineData("""{ "tests": [ { "name": "Monday", "streams": [ { "product": "1M", "yieldPercent": 14, "ashPercent": -0.4 } ] } ] }""", "ash lies above 0", Exit.BadInput)]
     [InlineData("""{ "tests": [ { "name": "Monday", "releases": { "B1": 26 } } ] }""", "3 or more are needed", Exit.NoAnswer)]
     [InlineData("""{ "wheat": { "tonnesPerHour": 17.5, "moisturePercent": 46, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" } }""", "from 10 to 20 %", Exit.BadInput)]
+    [InlineData("""{ "samples": 0 }""", "200 to 100,000 mills can be drawn; asked for 0.", Exit.BadInput)]
+    [InlineData("""{ "samples": -5 }""", "asked for -5.", Exit.BadInput)]
+    [InlineData("""{ "samples": 100001 }""", "asked for 100,001.", Exit.BadInput)]
+    [InlineData("""{ "samples": 2.5 }""", "samples", Exit.BadInput)]
+    [InlineData("""{ "samples": "many" }""", "samples", Exit.BadInput)]
     [InlineData("""{ "sets": [ { "name": "patent", "products": [ "9M" ] } ] }""", "There is no product 9M", Exit.BadInput)]
     public void Solve_BadCase_SaysWhatIsWrong(string edit, string says, int exit)
     {

@@ -46,6 +46,20 @@ public sealed class DrawnFigureTests
         Assert.Equal(new DrawnFigure(2, Math.Sqrt(2), 1.1, 2, 2.9), DrawnFigure.Of([3, double.NaN, 1])!);
     }
 
+    [Theory]
+    [InlineData(10, 1, 10_000, false)] // the same
+    [InlineData(10.2, 1.1, 10_000, false)] // a little
+    [InlineData(10.3, 1, 10_000, true)] // the mean by more than a quarter of its ±
+    [InlineData(10, 1.3, 10_000, true)] // the spread by more than a fifth
+    [InlineData(10, 0.7, 10_000, true)]
+    [InlineData(10.3, 1.2, 200, false)] // no more than so few draws may make of it
+    public void Beside_DifferByMoreThanChanceAndByWhatMatters(double mean, double spread, int draws, bool differ)
+        => Assert.Equal(differ, new DrawnBeside(new DrawnFigure(mean, spread, 0, mean, 0), new Evengrist.Milling.OnPaper.Estimate(10, 1), draws).Differ);
+
+    [Fact]
+    public void Beside_OfWhatDoesNotVary_IsTheSame()
+        => Assert.False(new DrawnBeside(new DrawnFigure(1e-9, 1e-8, 0, 0, 0), new Evengrist.Milling.OnPaper.Estimate(0, 0), 10_000).Differ);
+
     [Fact]
     public void Root_TimesItself_IsTheCovariance()
     {
