@@ -1,6 +1,5 @@
 using Evengrist.Tempering;
 using Evengrist.Web.Sights.Tempering;
-using NodaTime;
 
 namespace Evengrist.Web.Api;
 
@@ -27,15 +26,15 @@ namespace Evengrist.Web.Api;
 /// <param name="NextPercent">Moisture to expect at first break of what leaves next, per cent wet basis; null where no moisture was read.</param>
 /// <param name="NextPlusMinus">Its ±, k = 2, points.</param>
 public sealed record TemperBinAnswer(
-    string Bin, decimal Tonnes, string NextHardness, string NewestHardness, Instant? FirstIn, Instant? LastIn, Instant? MixedUntil, double? RestHours, double? RestHoursSoaking, double? RestHoursDrying, Instant? FirstReady, Instant? LastReady,
+    string Bin, decimal Tonnes, string NextHardness, string NewestHardness, DateTimeOffset? FirstIn, DateTimeOffset? LastIn, DateTimeOffset? MixedUntil, double? RestHours, double? RestHoursSoaking, double? RestHoursDrying, DateTimeOffset? FirstReady, DateTimeOffset? LastReady,
     double? ShortOfRestHours, double TonnesPerHourIn, double TonnesPerHourOut, double WaterLitresPerHour, double? WaterAskedLitresPerHour, double? NewestAimPercent, double? NextAimPercent, double? NextPercent, double? NextPlusMinus)
 {
     internal static TemperBinAnswer Of(TemperBinSight bin)
     {
         var next = bin.Next.AtFirstBreak;
         return new TemperBinAnswer(
-            bin.Place.Code, bin.Queue.Stock.Tonnes, bin.Next.Hardness.Words(), bin.Newest.Hardness.Words(), bin.Queue.FirstIn, bin.Queue.LastIn, bin.Queue.MixedUntil, bin.Next.Rest?.LongerHours, bin.Next.Rest?.SoakingHours, bin.Next.Rest?.DryingHours,
-            bin.Window?.FirstReady, bin.Window?.LastReady, bin.Short?.TotalHours, bin.Queue.TonnesPerHourIn, bin.Queue.TonnesPerHourOut, bin.SeenLitresPerHour, bin.AskedLitresPerHour, bin.Newest.Advice?.Percent, bin.Next.Advice?.Percent,
+            bin.Place.Code, bin.Queue.Stock.Tonnes, bin.Next.Hardness.Words(), bin.Newest.Hardness.Words(), bin.Queue.FirstIn?.ToDateTimeOffset(), bin.Queue.LastIn?.ToDateTimeOffset(), bin.Queue.MixedUntil?.ToDateTimeOffset(), bin.Next.Rest?.LongerHours, bin.Next.Rest?.SoakingHours, bin.Next.Rest?.DryingHours,
+            bin.Window?.FirstReady.ToDateTimeOffset(), bin.Window?.LastReady.ToDateTimeOffset(), bin.Short?.TotalHours, bin.Queue.TonnesPerHourIn, bin.Queue.TonnesPerHourOut, bin.SeenLitresPerHour, bin.AskedLitresPerHour, bin.Newest.Advice?.Percent, bin.Next.Advice?.Percent,
             next?.Percent, 2 * next?.StandardUncertainty);
     }
 }

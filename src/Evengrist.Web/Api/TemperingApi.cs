@@ -18,13 +18,14 @@ public static class TemperingApi
         tempering.MapPosed<TemperWaterAnswer>("water", WaterAsync, TemperWaterCase.Help, "Water by balance in stages, litres an hour, moisture to expect at first break, and the rest by both diffusion laws; opens no valve, needs no records");
         tempering.MapGet("bins", Bins).WithSummary("Every temper bin: first and last wheat, when it is ready, water let in against the balance, moisture to expect at first break; advice, not tuned to a mill")
             .Produces<TemperBinAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
+        tempering.MapTemperLog();
     }
 
     private static Task<IResult> WaterAsync(HttpContext context) => Posed.ReplyAsync(context, TemperWaterCase.Read, TemperWaterAnswer.To);
 
     private static IResult Bins(
         MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof, [Description("Air in the mill: dry, mild or damp; mild when left out.")] string? season,
-        [Description("Temperature of the wheat, °C, 0 to 50; as read in the bin, or 25, when left out.")] string? celsius, [Description("Evaporation to first break, % of the tempered mass, 0 to 5; 0 when left out.")] string? evaporation)
+        [Description("Temperature of the wheat, °C, 0 to 50; as read in the bin, or 25, when left out.")] string? celsius, [Description("Evaporation to first break, % of the tempered mass, 0 to 5; the mill's own, or 0, when left out.")] string? evaporation)
     {
         var mill = door.Mill!;
         if (ApiMoment.Read(asof, mill.Settings, clock) is not { } at)

@@ -70,6 +70,7 @@ public static class FactWords
         HappeningKind.PersonInside => "person inside",
         HappeningKind.PersonOut => "nobody inside any more",
         HappeningKind.Swept => "cleaned out",
+        HappeningKind.Tempered => "tempering",
         _ => kind.ToString().ToLowerInvariant(),
     };
 

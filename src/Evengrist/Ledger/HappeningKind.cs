@@ -68,4 +68,7 @@ public enum HappeningKind
 
     /// <summary>A ticket was voided; it stays, and says so.</summary>
     Voided = 21,
+
+    /// <summary>What a person did at a temper bin: filling or drawing begun or ended, water set; the particulars hold the rates.</summary>
+    Tempered = 22,
 }

@@ -3,7 +3,8 @@ namespace Evengrist.Tempering;
 /// <summary>The aims a mill tempers by, and how hard each of its wheat classes is. Editable: a mill keeps its own versions.</summary>
 /// <param name="Aims">One line for a hardness.</param>
 /// <param name="Classes">The hardness of each wheat class of the mill.</param>
-public sealed record TemperAims(IReadOnlyList<TemperAim> Aims, IReadOnlyDictionary<string, Hardness> Classes)
+/// <param name="EvaporationPercent">Evaporation to first break of this mill, per cent of the tempered mass, 0 to 5; null until the mill enters its own: no source gives one.</param>
+public sealed record TemperAims(IReadOnlyList<TemperAim> Aims, IReadOnlyDictionary<string, Hardness> Classes, double? EvaporationPercent = null)
 {
     private const string Source = "moisture: a milling article of 2017 on dampening and tempering (flourpedia.com, Wheat Milling Part 3); hours from memory";
 
@@ -33,6 +34,7 @@ public sealed record TemperAims(IReadOnlyList<TemperAim> Aims, IReadOnlyDictiona
         .. Aims.GroupBy(a => a.Hardness).Where(g => g.Count() > 1).Select(g => $"{g.Key.Words()} stands twice; keep one line."),
         .. Classes.Where(c => c.Value == Hardness.None || Of(c.Value) is null).Select(c => $"Class {c.Key} is \"{c.Value.Words()}\", and there is no such line among the aims."),
         .. Classes.GroupBy(c => c.Key, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => $"Class {g.Key} stands twice; keep one."),
+        .. EvaporationPercent is null or (>= 0 and <= 5) ? Array.Empty<string>() : ["Evaporation to first break lies from 0 to 5 % of the tempered mass."],
         .. Aims.Count == 0 ? ["There is no line of aims."] : Array.Empty<string>(),
     ];
 }

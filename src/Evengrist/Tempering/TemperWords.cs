@@ -28,6 +28,17 @@ public static class TemperWords
         _ => "not said",
     };
 
+    /// <summary>The act in words.</summary>
+    public static string Words(this TemperAct act) => act switch
+    {
+        TemperAct.FillingBegun => "filling begun",
+        TemperAct.FillingEnded => "filling ended",
+        TemperAct.WaterSet => "water set",
+        TemperAct.DrawingBegun => "drawing begun",
+        TemperAct.DrawingEnded => "drawing ended",
+        _ => "not said",
+    };
+
     /// <summary>The mark in words.</summary>
     public static string Words(this TemperMark mark) => mark switch
     {

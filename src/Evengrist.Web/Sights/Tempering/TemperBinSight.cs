@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Tempering;
+using Evengrist.Web.Face;
 using NodaTime;
 
 namespace Evengrist.Web.Sights.Tempering;
@@ -12,8 +13,9 @@ namespace Evengrist.Web.Sights.Tempering;
 /// <param name="Next">What leaves next; of this the rest is judged.</param>
 /// <param name="NextTonnes">How much of it was looked at, t.</param>
 /// <param name="Temperature">The temperature read in it within a day, where none was typed; null otherwise.</param>
+/// <param name="Run">How it is run, as persons recorded it.</param>
 /// <param name="At">The moment.</param>
-public sealed record TemperBinSight(Place Place, TemperQueue Queue, TemperPart All, TemperPart Newest, TemperPart Next, double NextTonnes, Reading? Temperature, Instant At)
+public sealed record TemperBinSight(Place Place, TemperQueue Queue, TemperPart All, TemperPart Newest, TemperPart Next, double NextTonnes, Reading? Temperature, TemperRun Run, Instant At)
 {
     /// <summary>Whether nothing lies there.</summary>
     public bool IsEmpty => Queue.FirstIn is null;
@@ -27,6 +29,12 @@ public sealed record TemperBinSight(Place Place, TemperQueue Queue, TemperPart A
 
     /// <summary>By how much what leaves next is short of its rest; null where nothing runs out, no rest is known, or it is not short.</summary>
     public Duration? Short => Queue.TonnesPerHourOut > 0 && Next.Rest is { } rest && LeastRested is { } lain && Duration.FromHours(rest.LongerHours) - lain is var missing && missing > Duration.Zero ? missing : null;
+
+    /// <summary>How its rest stands.</summary>
+    public StateKind Kind => Short is not null || Window is null ? StateKind.Watch : StateKind.Clear;
+
+    /// <summary>The same in words.</summary>
+    public string Word => Window is null ? "rest not known" : Short is not null ? "short of rest" : Window.At(At) switch { RestState.Ready => "all rested", RestState.PartlyReady => "first wheat rested", _ => "resting" };
 
     /// <summary>Clean wheat running in, t/h.</summary>
     public double WheatPerHour => Queue.TonnesPerHourIn * (1 - WaterShare);

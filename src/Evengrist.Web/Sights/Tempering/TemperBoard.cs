@@ -29,7 +29,7 @@ public sealed record TemperBoard(IReadOnlyList<TemperBinSight> Bins, TypedFields
         {
             var bins = view.Book.OfKind(PlaceKind.TemperBin).OrderBy(p => p.Code, StringComparer.OrdinalIgnoreCase).ToArray();
             var ways = bins.Length == 0 ? [] : OutflowWords.All.Select(o => (view.Reckoning(o).At(at), new MakeupModel(view.Book, view.Reckoning(o).Parcels))).ToArray();
-            return bins.Select(p => Look(view.Book, ways, p, at, (content, degrees) => TemperPart.Of(content, aims, season, celsius ?? degrees, evaporation ?? 0), celsius is null)).ToArray();
+            return bins.Select(p => Look(view.Book, ways, p, at, (content, degrees) => TemperPart.Of(content, aims, season, celsius ?? degrees, evaporation ?? aims.EvaporationPercent ?? 0), celsius is null)).ToArray();
         }), fields, aims);
     }
 
@@ -41,7 +41,7 @@ public sealed record TemperBoard(IReadOnlyList<TemperBinSight> Bins, TypedFields
         TemperPart Of(Func<Snapshot, IReadOnlyList<Layer>> some) =>
             part(TemperContent.Over([.. ways.Select(w => TemperContent.Of(book, w.Makeup, some(w.Lying), at))]), (double?)read?.Value ?? DiffusionLaw.ReferenceCelsius);
         return new TemperBinSight(
-            bin, queue, Of(s => s.ContentOf(bin.Id)), Of(s => [.. s.ContentOf(bin.Id).TakeLast(1)]), Of(s => s.NextOut(bin.Id, Mass.FromTonnes((decimal)next))), Math.Min(next, (double)queue.Stock.Tonnes), read, at);
+            bin, queue, Of(s => s.ContentOf(bin.Id)), Of(s => [.. s.ContentOf(bin.Id).TakeLast(1)]), Of(s => s.NextOut(bin.Id, Mass.FromTonnes((decimal)next))), Math.Min(next, (double)queue.Stock.Tonnes), read, TemperRun.Of(book, bin.Id, at), at);
     }
 
     // The newest within a day that a rest can be carried to.
