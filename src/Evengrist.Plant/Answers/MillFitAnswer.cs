@@ -26,6 +26,17 @@ public sealed record MillFitAnswer(int Figures, int Rounds, IReadOnlyDictionary<
         };
     }
 
+    /// <summary>The mill tuned to a case's tests, untuned where it has none; or why it cannot be.</summary>
+    internal static Reply<MillTuning> Tuning(MillSolveCase posed) => posed.Tests.Count == 0 ? new Reply<MillTuning>(MillTuning.None(posed.FlowSheet), []) : MillFit.Of(posed.MillTests) switch
+    {
+        MillTuned tuned => new Reply<MillTuning>(tuned.Tuning, []),
+        MillNotTuned not => new Reply<MillTuning>(null, not.Reasons),
+        var other => throw new InvalidOperationException($"Tuning ended as {other.GetType().Name}."),
+    };
+
+    /// <summary>On what a mill was tuned, or that it is not, in words.</summary>
+    internal static string TunedOrNot(MillTuning tuning) => tuning.IsTuned ? Words(tuning) : "not tuned: enter a release test or a stream survey";
+
     /// <summary>On what a mill was tuned, in words.</summary>
     public static string Words(MillTuning tuning)
     {

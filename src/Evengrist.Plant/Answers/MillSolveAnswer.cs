@@ -23,6 +23,9 @@ public sealed record MillSolveAnswer(
     /// <summary>The caution wherever a person could act on a gap.</summary>
     public const string Caution = "Roll nips crush: guards stay shut, and nobody reaches in while rolls turn. Lock out and test for no power before guards come off; local code and the machine's own instructions rule. This is advice on paper: a named person sets the mill.";
 
+    /// <summary>What is said of a mill of which nothing was measured.</summary>
+    public const string NotTuned = "Not tuned: the model's figures are ours, the directions published; each ± is what is thought before data. A release test or a survey of this mill shrinks it.";
+
     /// <summary>Answers a case, or says why there is no answer.</summary>
     /// <param name="posed">The case.</param>
     /// <param name="draw">Draws mills, where the case asks for it.</param>
@@ -30,14 +33,10 @@ public sealed record MillSolveAnswer(
     {
         ArgumentNullException.ThrowIfNull(posed);
         ArgumentNullException.ThrowIfNull(draw);
-        var tuning = MillTuning.None(posed.FlowSheet);
-        if (posed.Tests.Count > 0)
+        var (tuning, reasons) = MillFitAnswer.Tuning(posed);
+        if (tuning is null)
         {
-            switch (MillFit.Of(posed.MillTests))
-            {
-                case MillTuned tuned: tuning = tuned.Tuning; break;
-                case MillNotTuned not: return new Reply<MillSolveAnswer>(null, not.Reasons);
-            }
+            return new Reply<MillSolveAnswer>(null, reasons);
         }
 
         var trial = MillTrial.Of(posed.FlowSheet, posed.Try, posed.Wheat.Of(), posed.TryWheat?.Of(), tuning, posed.Sets, posed.PricePerTonne);
@@ -66,14 +65,14 @@ public sealed record MillSolveAnswer(
         var b = posed.Basis;
         var report = now.Solution.Report;
         return new MillSolveAnswer(
-            $"{report.Exit}", report.Sweeps, report.Closure, tuning.IsTuned ? MillFitAnswer.Words(tuning) : "not tuned: enter a release test or a stream survey",
+            $"{report.Exit}", report.Sweeps, report.Closure, MillFitAnswer.TunedOrNot(tuning),
             b.ToString(), [.. now.Solution.Passages.Zip(now.Passages, (s, p) => MillPassageAnswer.Of(s, p, b))], [.. now.Products.Append(now.Flour).Select(p => MillProductAnswer.Of(p, b, now.Solution.Products.FirstOrDefault(s => s.Product.Code == p.Name)))],
             change is null ? null : new MillChangeAnswer(
                 [.. change.Passages.Select(p => new MillPassageChangeAnswer(p.Code, PlusMinus.Of(p.DryTonnesPerHour), p.ReleasePercent is { } r ? PlusMinus.Of(r) : null))],
                 [.. change.Products.Append(change.Flour).Select(p => MillProductAnswer.Of(p, b, null))], change.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, change.RollKilowatts),
             draws,
             [
-                .. tuning.IsTuned ? Array.Empty<string>() : ["Not tuned: the model's figures are ours, the directions published; each ± is what is thought before data. A release test or a survey of this mill shrinks it."],
+                .. tuning.IsTuned ? Array.Empty<string>() : [NotTuned],
                 "Damaged starch, falling number and the work of rolls are not tuned.", Caution,
             ]);
     }

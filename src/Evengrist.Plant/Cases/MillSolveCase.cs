@@ -42,6 +42,9 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
     /// <summary>What flour and feed bring, money per tonne, for what a drift costs; null for no money.</summary>
     public DriftPrices? Prices { get; init; }
 
+    /// <summary>The wish for which moves are to be suggested; null for none.</summary>
+    public PosedSuggest? Suggest { get; init; }
+
     /// <summary>What a case looks like.</summary>
     public static CaseHelp Help { get; } = new(
         """
@@ -55,7 +58,11 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
                     "outlets"?: [ { "passage", "outlet": from 0, "to": [ spouts ] } ... ] }, "tryWheat"?: as wheat,
           "sets"?: [ { "name", "products": [ codes ] } ... ], "pricePerTonne"?: { product: money },
           "samples"?: mills drawn from what is not known and solved whole, 200 to 100000, for spreads and percentiles; none where left out, "seed"?: 1,
-          "prices"?: { "flour": money per tonne, "feed" }, for what a drift costs
+          "prices"?: { "flour": money per tonne, "feed" }, for what a drift costs,
+          "suggest"?: { "wish": { "what": "Yield" | "Ash" | "Protein" | "DamagedStarch" | "MoneyPerDay" | "Load", "raise": true | false, "products"?: [ codes ], all flour where left out; of a load its passage, "by"?: as much as possible where left out },
+                        "keep"?: [ { "what", "products"?, "leastChange"?, "mostChange"?: against now, or "least"?, "most"?: of itself } ... ], "sure"?: 0.9, the chance asked for, "sets"?: 3,
+                        "rules"?: { "most"?: 3 moves, "gapStepMicrometres"?: 10, "mostGapPercent"?: 20, "mostSteps"?: 5, "leastGapMicrometres"?: 20, "mostGapMicrometres"?: 1500, "airStepMetresPerSecond"?: 0.05,
+                                    "flowStepPercent"?: 0, "clothsOnHand"?: [ µm ], "mostClothPercent"?: 25, "mostLoadRisePercent"?: 10, "leave"?: [ passages ] } }, for milling suggest
         }
         """,
         """
@@ -64,7 +71,8 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
                             "cloths": [ { "apertureMicrometres": 1000, "leaves": "Overs", "to": [ { "to": "bran" } ] }, { "apertureMicrometres": 132, "leaves": "Throughs", "to": [ { "to": "1B" } ] } ], "rest": [ { "to": "feed" } ] } ],
             "products": [ { "code": "1B", "kind": "Flour" }, { "code": "bran", "kind": "Bran" }, { "code": "feed", "kind": "Wheatfeed" } ] },
           "wheat": { "tonnesPerHour": 1, "moisturePercent": 16, "ashPercent": 1.7, "proteinPercent": 14, "basis": "dry" },
-          "tests": [ { "name": "Monday", "releases": { "B1": 29.5 }, "streams": [ { "product": "1B", "yieldPercent": 2.2, "ashPercent": 0.5 } ] } ], "try": { "gapMicrometres": { "B1": 450 } }, "pricePerTonne": { "1B": 430, "bran": 190, "feed": 200 } }
+          "tests": [ { "name": "Monday", "releases": { "B1": 29.5 }, "streams": [ { "product": "1B", "yieldPercent": 2.2, "ashPercent": 0.5 } ] } ], "try": { "gapMicrometres": { "B1": 450 } }, "pricePerTonne": { "1B": 430, "bran": 190, "feed": 200 },
+          "suggest": { "wish": { "what": "Yield", "raise": true, "by": 0.05 }, "keep": [ { "what": "Ash", "mostChange": 0.02 } ] } }
         """);
 
     /// <summary>The flow sheet as read.</summary>
@@ -87,11 +95,17 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
 
     private List<Fault> Faults(FlowSheet sheet)
     {
-        if (Tests.Any(t => t is null) || Sets.Any(s => s is null))
+        if (Tests.Any(t => t is null) || Sets.Any(s => s is null) || Suggest?.Keep.Any(k => k is null) == true)
         {
             return [Fault.AtPath("$", "null in a list", "something in its place")];
         }
 
+        List<Fault> own = Own(sheet);
+        return own.Count > 0 || Suggest is null ? own : [.. Suggest.Of(sheet, Wheat, MillTuning.None(sheet), Basis, PricePerTonne).Faults().Select(f => Fault.Told("$.suggest", f))];
+    }
+
+    private List<Fault> Own(FlowSheet sheet)
+    {
         var products = sheet.Products.Select(p => p.Code).ToHashSet(StringComparer.Ordinal);
         return
         [
