@@ -14,6 +14,7 @@ public static class StreamsApi
         var streams = app.MapGroup("/api/streams").WithTags("Streams");
         streams.MapPosed<StreamsCurveAnswer>("curve", CurveAsync, StreamsCurveCase.Help, "The ash and protein curve of a stream survey, where flour of an ash ends, and what given products come to; opens no valve, needs no records");
         streams.MapSurveys();
+        streams.MapLots();
         streams.MapPosed<StreamsAdditionsAnswer>("additions", AdditionsAsync, StreamsAdditionsCase.Help, "Doses and feeder rates of malt, gluten, ascorbic acid and enrichment, what a feeder gave, flour that ran without, rework; sets no feeder, needs no records");
         streams.MapPosed<StreamsDivideAnswer>("divide", DivideAsync, StreamsDivideCase.Help, "The divide of a stream survey into several flours that brings most and keeps every limit, or which limits clash; opens no valve, needs no records");
     }

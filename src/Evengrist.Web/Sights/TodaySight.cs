@@ -1,5 +1,7 @@
+using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Streams.Additions;
 using NodaTime;
 
 namespace Evengrist.Web.Sights;
@@ -24,6 +26,7 @@ public sealed record TodaySight(
 {
     private const int LastShown = 8;
     private const int NotesForDays = 3;
+    private const int AdditiveDays = 3;
     private const double NearlyFull = 0.95;
     private const double NearlyEmpty = 0.05;
     private static readonly PlaceKind[] Held = [PlaceKind.Truck, PlaceKind.Bin, PlaceKind.TemperBin, PlaceKind.FlourBin, PlaceKind.Pallet, PlaceKind.BulkLoad, PlaceKind.ReworkTote];
@@ -79,6 +82,9 @@ public sealed record TodaySight(
         .Select(g => new Holding(g.Key.Kind, g.Key.Material, Mass.FromGrams(g.Sum(s => s.Stock.Grams)), g.Count()))
         .OrderBy(h => h.Kind).ThenBy(h => h.Material, StringComparer.Ordinal);
 
+    private static string StopWords(FeederStop stop, Instant at) => string.Create(CultureInfo.InvariantCulture,
+        $"{(stop.Until == at ? "gets no" : "got no")} {stop.Additive}: {stop.Flour.Tonnes:0.00} t of flour ran without in {(stop.Until - stop.From).TotalMinutes:0} min. Look at the feeder, and hold its lots until a named person has decided");
+
     private static IEnumerable<Waiting> Waits(Book book, (Place Place, Mass Stock)[] stocks, Instant at)
     {
         foreach (var place in book.Happenings.Where(h => h.Kind == HappeningKind.Held && h.At <= at).Select(h => h.On).Distinct())
@@ -97,6 +103,16 @@ public sealed record TodaySight(
             }
         }
 
+        foreach (var stop in FeederWatch.Stops(book, at - Duration.FromDays(1), at))
+        {
+            yield return new Waiting(stop.Until == at ? Face.StateKind.Stop : Face.StateKind.Watch, stop.To, StopWords(stop, at), stop.From);
+        }
+
+        foreach (var additive in AdditiveStock.Of(book, at).Where(a => a.LastsUntil < at + Duration.FromDays(AdditiveDays)))
+        {
+            yield return new Waiting(Face.StateKind.Watch, additive.Lots[^1].Lot, string.Create(CultureInfo.InvariantCulture, $"{additive.Additive} lasts {(additive.LastsUntil!.Value - at).TotalDays:0.0} days more, {additive.LeftKilograms:0} kg"), null);
+        }
+
         foreach (var note in book.Happenings.Where(h => h.Kind == HappeningKind.Note && h.At <= at && h.At > at - Duration.FromDays(NotesForDays) && book.Counts(h)).OrderByDescending(h => h.At))
         {
             yield return new Waiting(Face.StateKind.Watch, book[note.On], note.Text, note.At);
@@ -107,7 +123,7 @@ public sealed record TodaySight(
             var fill = (double)stock.Grams / place.Capacity!.Value.Grams;
             if (fill > NearlyFull || (fill < NearlyEmpty && place.Kind == PlaceKind.Bin))
             {
-                yield return new Waiting(Face.StateKind.Watch, place, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(fill > NearlyFull ? "nearly full" : "nearly empty")}, {100 * fill:0} % of its capacity"), null);
+                yield return new Waiting(Face.StateKind.Watch, place, string.Create(CultureInfo.InvariantCulture, $"{(fill > NearlyFull ? "nearly full" : "nearly empty")}, {100 * fill:0} % of its capacity"), null);
             }
         }
     }

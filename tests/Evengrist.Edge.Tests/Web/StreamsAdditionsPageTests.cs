@@ -1,4 +1,7 @@
 using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+using Evengrist.Edge.Tests.Web.Trucks;
 
 namespace Evengrist.Edge.Tests.Web;
 
@@ -51,6 +54,36 @@ public sealed class StreamsAdditionsPageTests(WebSite site)
         Assert.Contains("what you typed is still here", page, StringComparison.Ordinal);
         var value = WebUtility.UrlDecode(query.Split('&')[0].Split('=')[1]);
         Assert.Contains($"value=\"{value}\"", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stock_OfALotThatIsDelivered_IsListedAndBadEntriesStayTyped()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        Task<HttpResponseMessage> Post(string lot, string kilograms, string how, string at = "2025-09-15T07:00") => WebSite.PostAsync(client, "/streams/additions", "/streams/additions",
+            [new("_handler", "lot"), new("Lot.Key", "page-" + lot), new("Lot.Lot", lot), new("Lot.At", at), new("Lot.Kilograms", kilograms), new("Lot.How", how), new("Lot.Additive", "malt")]);
+        foreach (var (lot, kilograms, how, at, says) in new[]
+        {
+            ("", "5", "weighed", "2025-09-15T07:00", "give the code on the bag"), ("L-1", "", "weighed", "2025-09-15T07:00", "What was found, kg, is missing"), ("L-1", "five", "weighed", "2025-09-15T07:00", "read \"five\""),
+            ("L-1", "-5", "weighed", "2025-09-15T07:00", "from 0 to 1000000; read -5"), ("L-1", "5", " ", "2025-09-15T07:00", "say how it was found"), ("L-1", "5", "weighed", "soon", "When: give date and time"), ("B01", "5", "weighed", "2025-09-15T07:00", "is no lot of an additive"),
+        })
+        {
+            using var bad = await Post(lot, kilograms, how, at);
+            var page = WebUtility.HtmlDecode(await bad.Content.ReadAsStringAsync());
+            Assert.Contains("Not recorded; what you typed is still here.", page, StringComparison.Ordinal);
+            Assert.Contains(says, page, StringComparison.Ordinal);
+            Assert.Contains($"value=\"{kilograms}\"", page, StringComparison.Ordinal);
+        }
+
+        using var good = await Post("L-1", "500", "maker's note");
+        Assert.Equal(HttpStatusCode.Redirect, good.StatusCode);
+        Assert.Contains("maker's note", await Tickets.TextAsync(client, "/streams/additions?asof=2025-09-15T08:00"), StringComparison.Ordinal);
+        using var counted = await client.PostAsJsonAsync(new Uri("/api/streams/additions/stock?by=Ben", UriKind.Relative), new { key = "api", lot = "l-1", at = "2025-09-15T09:00", kilograms = "480", plusMinus = "4", how = "bags counted" });
+        Assert.Equal(HttpStatusCode.Created, counted.StatusCode);
+        var stock = JsonDocument.Parse(await client.GetStringAsync(new Uri("/api/streams/additions/stock?asof=2025-09-15T10:00", UriKind.Relative))).RootElement[0];
+        Assert.Equal(("malt", 480.0, 4.0), (stock.GetProperty("additive").GetString(), stock.GetProperty("leftKilograms").GetDouble(), stock.GetProperty("lots")[0].GetProperty("plusMinus").GetDouble()));
+        using var nameless = await client.PostAsJsonAsync(new Uri("/api/streams/additions/stock", UriKind.Relative), new { key = "x", lot = "L-1", kilograms = "1", how = "x" });
+        Assert.Equal(HttpStatusCode.BadRequest, nameless.StatusCode);
     }
 
     private async Task<string> PageAsync(string query)
