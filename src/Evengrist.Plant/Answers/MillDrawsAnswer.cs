@@ -13,10 +13,15 @@ namespace Evengrist.Plant.Answers;
 /// <param name="Products">As it is set: by product, then the sets asked for, then all flour.</param>
 /// <param name="Change">What the settings tried would change, of the same mill before and after; null where none were.</param>
 /// <param name="MoneyPerDay">Change of what the products bring in 24 h; null where nothing was tried or no price given.</param>
-/// <param name="Beside">Whether draws and first order say the same, and which of them holds where they do not.</param>
+/// <param name="Differing">Figures of which draws and first order say something else, in words, those of a change and of all flour first.</param>
 public sealed record MillDrawsAnswer(
-    int Samples, int Unsolved, long Seed, bool IsWhole, double Seconds, IReadOnlyList<DrawnProductAnswer> Products, IReadOnlyList<DrawnProductAnswer>? Change, DrawnAnswer? MoneyPerDay, string Beside)
+    int Samples, int Unsolved, long Seed, bool IsWhole, double Seconds, IReadOnlyList<DrawnProductAnswer> Products, IReadOnlyList<DrawnProductAnswer>? Change, DrawnAnswer? MoneyPerDay, IReadOnlyList<string> Differing)
 {
+    /// <summary>Whether draws and first order say the same, and which of them holds where they do not; a sentence.</summary>
+    public string Beside => Differing.Count == 0
+        ? "Draws and first-order ± say the same of every figure."
+        : $"Draws and first-order ± differ in {Differing.Count} {(Differing.Count == 1 ? "figure" : "figures")}: {string.Join("; ", Differing.Take(8))}{(Differing.Count > 8 ? "; and more" : "")}. There the mill bends within its ±: go by the draws.";
+
     /// <summary>Draws in plain values.</summary>
     /// <param name="drawn">The draws.</param>
     /// <param name="trial">The same, first order.</param>
@@ -31,15 +36,11 @@ public sealed record MillDrawsAnswer(
         var money = draws.MoneyPerDay is { } m && trial.Change?.MoneyPerDay is { } estimate ? DrawnAnswer.Of(m, estimate, draws.Draws, 1) : null;
         string[] differ =
         [
-            .. products.SelectMany(p => p.Differing).Select(d => $"{d} as it is set"), .. (changed ?? []).SelectMany(p => p.Differing).Select(d => $"change of {d}"),
             .. money is { Differs: true } ? ["change of money"] : Array.Empty<string>(),
+            .. (changed ?? []).Reverse().SelectMany(p => p.Differing).Select(d => $"change of {d}"), .. products.Reverse().SelectMany(p => p.Differing).Select(d => $"{d} as it is set"),
         ];
-        return new MillDrawsAnswer(draws.Draws, draws.Unsolved, draws.Spec.Seed, drawn.IsWhole, Math.Round(drawn.Took.TotalSeconds, 3), products, changed, money, Said(differ));
+        return new MillDrawsAnswer(draws.Draws, draws.Unsolved, draws.Spec.Seed, drawn.IsWhole, Math.Round(drawn.Took.TotalSeconds, 3), products, changed, money, differ);
     }
-
-    private static string Said(string[] differ) => differ.Length == 0
-        ? "Draws and first-order ± say the same of every figure."
-        : $"Draws and first-order ± differ in {differ.Length} {(differ.Length == 1 ? "figure" : "figures")}: {string.Join("; ", differ.Take(8))}{(differ.Length > 8 ? "; and more" : "")}. There the mill bends within its ±: go by the draws.";
 }
 
 /// <summary>A figure of draws: mean, standard deviation, what 5, 50 and 95 % of the mills lie below; the first-order forecast of it (± is k = 2), and whether both differ by more than chance and so much that it matters.</summary>

@@ -48,6 +48,7 @@ public static class EvengristApp
         services.AddScoped<Visit>();
         services.AddSingleton<UploadShelf>();
         services.AddSingleton<Sights.Flow.MillTunings>();
+        services.AddSingleton<WorkShelf>();
         services.AddSingleton<Sights.Season.YearDesk>();
         services.AddRazorComponents();
         services.AddProblemDetails(problems => problems.CustomizeProblemDetails = UnreadBody.Say);

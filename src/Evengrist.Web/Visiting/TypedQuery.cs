@@ -9,4 +9,11 @@ public static class TypedQuery
         ArgumentNullException.ThrowIfNull(query);
         return query.TryGetValue(key, out var text) ? text.ToString() : null;
     }
+
+    /// <summary>The query as text without some of its fields and without the moment looked at.</summary>
+    public static string Without(this IQueryCollection query, params string[] fields)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        return string.Join('&', query.Where(q => q.Key is not "asof" && !fields.Contains(q.Key)).SelectMany(q => q.Value.Select(v => $"{Uri.EscapeDataString(q.Key)}={Uri.EscapeDataString(v ?? "")}")));
+    }
 }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Evengrist.Cli;
+using Evengrist.Edge.Tests.Plant;
 using Evengrist.Edge.Tests.Web;
 
 namespace Evengrist.Edge.Tests.Cli;
@@ -78,6 +79,19 @@ public sealed class MillSolveCaseTests(WebSite site)
         Assert.Contains("1000 of 1000 mills drawn", told, StringComparison.Ordinal);
 
         static double Number(JsonElement of, string name) => of.GetProperty(name).GetDouble();
+    }
+
+    // Of these draws two make loops swing between two loads by themselves, cloths overloaded in turn: they are damped and solved.
+    [Fact]
+    public void Solve_OfMillsWhoseLoopsSwing_SolvesThemAll()
+    {
+        var posed = new JsonObject
+        {
+            ["sheet"] = JsonNode.Parse(File.ReadAllText(Repository.Sample("cases", "flow-sheet.json"))), ["samples"] = 300,
+            ["wheat"] = JsonNode.Parse("""{ "tonnesPerHour": 10, "moisturePercent": 16, "ashPercent": 1.7, "proteinPercent": 14.4, "basis": "dry" }"""),
+        };
+        var draws = Solved(posed.ToJsonString()).GetProperty("draws");
+        Assert.Equal((300, 0), (draws.GetProperty("samples").GetInt32(), draws.GetProperty("unsolved").GetInt32()));
     }
 
     [Fact]

@@ -110,7 +110,8 @@ public sealed class MillingPageTests(WebSite site)
         foreach (var (query, says) in new[]
         {
             ($"gap-{gap.Code}=wide", "a number such as 12.5 is needed; read “wide”"), ($"gap-{gap.Code}=-5", "a roll gap lies from 10 to 2000 µm"), ("moisture=46", "from 10 to 20 %"), ("releases=Q9 30", "Q9 is no passage with rolls"),
-            ("releases=B1", "Release tests: a line such as “B1 29.5” is needed; read “B1”"), ("cloths=B1 7 8", "B1 has no cloth of 7 µm"), ("patent=9Z", "there is no product 9Z"),
+            ("releases=B1", "Release tests: a line such as “B1 29.5” is needed; read “B1”"), ("cloths=B1 7 8", "B1 has no cloth of 7 µm"), ("patent=9Z", "there is no product 9Z"), ("draws=0", "200 to 100,000 mills can be drawn; asked for 0."), ("draws=-7", "asked for -7."), ("draws=2.5", "asked for 2.5."), ("draws=1e5", "Mills drawn: a number such as 12.5 is needed"),
+            ("draws=100001", "asked for 100,001."),
         })
         {
             var page = await Tickets.TextAsync(client, $"/milling/trial?unit=T4&fn=333&{query}");
@@ -118,6 +119,48 @@ public sealed class MillingPageTests(WebSite site)
             Assert.Contains("Not reckoned; what you typed is still here.", page, StringComparison.Ordinal);
             Assert.Matches("name=\"fn\"[^>]*value=\"333\"", await client.GetStringAsync(new Uri($"/milling/trial?unit=T4&fn=333&{query}", UriKind.Relative)));
         }
+    }
+
+    [Fact]
+    public async Task Trial_Drawn_StandsBesideTheFirstOrder_AndCanBeStopped()
+    {
+        using var client = await NamedAsync();
+        KeepWhereNoneIs("T4");
+        var gap = FlowSheets.Newest(site.Mill, "T4")!.Sheet.Passages.First(p => p.Rolls is not null);
+        var trial = $"/milling/trial?unit=T4&gap-{gap.Code}={gap.Rolls!.GapMicrometres + 50}&flour=430&feed=200";
+        Assert.Contains($"{trial.Replace("&", "&amp;", StringComparison.Ordinal)}&amp;draws=10000#drawn", await client.GetStringAsync(new Uri(trial, UriKind.Relative)), StringComparison.Ordinal);
+        var page = await DrawnAsync(client, $"{trial}&draws=400");
+        Assert.Contains("change of money in 24 h", page, StringComparison.Ordinal);
+        Assert.Contains("400 mills, seed 1, in", page, StringComparison.Ordinal);
+        Assert.Matches("Draws and first-order ± (say the same|differ)", page);
+
+        // A hundred thousand take long enough to be stopped; what was drawn by then counts, or is said to be too little, and can be begun anew.
+        var most = $"{trial}&draws=100000";
+        Assert.Contains("of 100,000 mills drawn", await Tickets.TextAsync(client, most), StringComparison.Ordinal);
+        using var stopped = await WebSite.PostAsync(client, most, most, new Dictionary<string, string> { ["_handler"] = "reckoning", ["Reckoning"] = "stop" });
+        page = await DrawnAsync(client, most);
+        Assert.Contains("Stopped by a person.", page, StringComparison.Ordinal);
+        Assert.Matches("it was stopped early: the first mills alone are counted|mills are too few to say anything", page);
+        using var again = await WebSite.PostAsync(client, most, most, new Dictionary<string, string> { ["_handler"] = "reckoning", ["Reckoning"] = "again" });
+        Assert.Contains("of 100,000 mills drawn", await Tickets.TextAsync(client, most), StringComparison.Ordinal);
+        using var end = await WebSite.PostAsync(client, most, most, new Dictionary<string, string> { ["_handler"] = "reckoning", ["Reckoning"] = "stop" });
+    }
+
+    // The page once nothing goes on there any more.
+    private static async Task<string> DrawnAsync(HttpClient client, string address)
+    {
+        for (var tries = 0; tries < 120; tries++)
+        {
+            var page = await Tickets.TextAsync(client, address);
+            if (!page.Contains("See how far it is", StringComparison.Ordinal))
+            {
+                return page;
+            }
+
+            await Task.Delay(250);
+        }
+
+        throw new TimeoutException($"{address} was never done.");
     }
 
     [Fact]

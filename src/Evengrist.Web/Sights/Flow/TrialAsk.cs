@@ -1,4 +1,5 @@
 using System.Globalization;
+using Evengrist.Milling.Draws;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
@@ -41,15 +42,17 @@ public sealed class TrialAsk
         Note(Fields.Faults.Count > 0 ? [] : Change.Faults(sheet));
         string[] patent = [.. Fields.Text("patent", "").Split((char[])[' ', ',', ';', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)];
         Note(patent.Where(c => sheet.Products.All(p => p.Code != c)).Select(c => $"Streams together: there is no product {c} on the flow sheet."));
-        Sets = patent.Length > 0 ? [new ProductSet("together", patent)] : [];
+        Sets = patent.Length > 0 ? [new ProductSet("the streams together", patent)] : [];
         var (flour, feed) = (Fields.Number("flour", "Price of flour"), Fields.Number("feed", "Price of feed"));
         Prices = flour is null && feed is null ? null : sheet.Products.ToDictionary(p => p.Code, p => (decimal)((p.Kind is ProductKind.Flour ? flour : feed) ?? 0));
+        var draws = Fields.Number("draws", "Mills drawn");
+        Note(draws is { } asked && DrawsSpec.FaultOf(asked) is { } few ? [few] : []);
         if (Fields.Faults.Count > 0)
         {
             return;
         }
 
-        Wheat = posed;
+        (Wheat, Draws) = (posed, (int?)draws);
         StreamReading[] streams = survey is null || Fields.Text("survey", "yes") == "no" ? [] :
             [.. survey.Survey.Table.Streams.Where(s => sheet.Products.Any(p => p.Code == s.Code)).Select(s => new StreamReading(s.Code, s.Yield, s.AshPercent * survey.Survey.Table.Basis.ToDry, s.ProteinPercent * survey.Survey.Table.Basis.ToDry))];
         Tests = streams.Length + releases.Length == 0 ? [] : [new MillTest("now", sheet, posed.Of()) { Streams = streams, Releases = releases }];
@@ -79,6 +82,9 @@ public sealed class TrialAsk
 
     /// <summary>Price of each product, money a tonne; null where none was given.</summary>
     public IReadOnlyDictionary<string, decimal>? Prices { get; }
+
+    /// <summary>How many mills are to be drawn; null for none.</summary>
+    public int? Draws { get; private set; }
 
     /// <summary>Whether anything is tried.</summary>
     public bool Tries => Change.GapMicrometres.Count + Change.Cloths.Count > 0;

@@ -12,7 +12,7 @@ namespace Evengrist.Web.Sights.Season;
 /// <param name="WheatClass">The class looked at.</param>
 /// <param name="Ask">What is asked.</param>
 /// <param name="Work">The work on it; null where it was not asked or cannot be.</param>
-public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes, string WheatClass, BandsAsk Ask, YearWork<BandsOutcome>? Work)
+public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes, string WheatClass, BandsAsk Ask, LongWork<BandsOutcome>? Work)
 {
     /// <summary>What came of it; null while it is being reckoned, or where there is none.</summary>
     public BandsPlanned? Planned => Work?.Outcome as BandsPlanned;
@@ -43,7 +43,7 @@ public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes,
         var sent = query.ContainsKey("most");
         var ask = BandsAsk.Of(year, wheatClass, query.Typed, sent ? [.. query["bin"].OfType<string>()] : null);
         var work = sent && ask.Spec is { } spec
-            ? desk.WorkOn(year.Question, Key(query), () => YearWork.Plan<BandsOutcome>((progress, stop) => BandRun.Reckon(spec, ask.Season, ask.EndValue, progress, stop), failed => new BandsNotPlanned(failed)), again)
+            ? desk.WorkOn(year.Question, query.Without("show"), () => YearWork.Plan<BandsOutcome>((progress, stop) => BandRun.Reckon(spec, ask.Season, ask.EndValue, progress, stop), failed => new BandsNotPlanned(failed)), again)
             : null;
         return new BandsSight(year, classes, wheatClass, ask, work);
     }
@@ -53,8 +53,5 @@ public sealed record BandsSight(HarvestYear Year, IReadOnlyList<string> Classes,
         Planned is { } planned ? int.TryParse(bands, out var count) && planned.Rows.Index().FirstOrDefault(r => r.Item.Design.Bands.Count == count) is { Item: not null } row ? row.Index : BandWords.Advised(planned.Rows, Ask.Trouble) : 0;
 
     /// <summary>The query with another number of bands to show.</summary>
-    public static string Query(IQueryCollection query, int bands) => Key(query) + $"&show={bands}";
-
-    // What is shown of an answer, and what a band more has to save, change nothing of the reckoning.
-    private static string Key(IQueryCollection query) => string.Join('&', query.Where(q => q.Key is not ("show" or "asof")).SelectMany(q => q.Value.Select(v => $"{Uri.EscapeDataString(q.Key)}={Uri.EscapeDataString(v ?? "")}")));
+    public static string Query(IQueryCollection query, int bands) => query.Without("show") + $"&show={bands}";
 }

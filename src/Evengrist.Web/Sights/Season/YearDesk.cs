@@ -15,7 +15,7 @@ public sealed class YearDesk : IDisposable
     private readonly Lock planning = new();
     private readonly Lock gate = new(); // never held while the mill is asked: a page may come here in the midst of a question to it
     private readonly List<(YearQuestion Question, YearPlan Plan)> plans = [];
-    private readonly List<(YearQuestion Question, string Asked, YearWork Work)> works = [];
+    private readonly WorkShelf works = new();
 
     /// <summary>What a load is worth to the year, by the newest linear plan of the mill's terms that is at hand and begins at most a week before; null where there is none.</summary>
     public TruckYear? WorthOf(Mill mill, TruckLoad load, Instant at)
@@ -66,34 +66,8 @@ public sealed class YearDesk : IDisposable
     /// <param name="asked">What is asked of it, in full.</param>
     /// <param name="begin">Begins the work.</param>
     /// <param name="again">Whether what was stopped is begun anew.</param>
-    public YearWork<TOutcome> WorkOn<TOutcome>(YearQuestion question, string asked, Func<YearWork<TOutcome>> begin, bool again = false)
-        where TOutcome : class
-    {
-        ArgumentNullException.ThrowIfNull(begin);
-        lock (gate)
-        {
-            var at = works.FindIndex(w => w.Question == question && w.Asked == asked && w.Work is YearWork<TOutcome>);
-            if (at >= 0 && !(again && works[at].Work is { IsRunning: false, IsStopping: true }))
-            {
-                return (YearWork<TOutcome>)works[at].Work;
-            }
-
-            if (at >= 0)
-            {
-                works.RemoveAt(at);
-            }
-
-            var work = begin();
-            works.Add((question, asked, work));
-            if (works.Count > Kept)
-            {
-                works[0].Work.Stop();
-                works.RemoveAt(0);
-            }
-
-            return work;
-        }
-    }
+    public LongWork<TOutcome> WorkOn<TOutcome>(YearQuestion question, string asked, Func<LongWork<TOutcome>> begin, bool again = false)
+        where TOutcome : class => works.WorkOn(question, asked, begin, again);
 
     private YearPlan? Known(YearQuestion question)
     {
@@ -120,6 +94,6 @@ public sealed class YearDesk : IDisposable
     public void Dispose()
     {
         plans.ForEach(p => p.Plan.Stop());
-        works.ForEach(w => w.Work.Stop());
+        works.Dispose();
     }
 }

@@ -15,10 +15,10 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
     private SeasonPlan? earlier;
 
     /// <summary>The work on a plan that can be milled; null until somebody asks for it.</summary>
-    public YearWork<SeasonOutcome>? Work { get; private set; }
+    public LongWork<SeasonOutcome>? Work { get; private set; }
 
     /// <summary>The work on a promise; null until somebody asks for one.</summary>
-    public YearWork<PromiseOutcome>? Promising { get; private set; }
+    public LongWork<PromiseOutcome>? Promising { get; private set; }
 
     /// <summary>What can be promised of the best plan; null where nothing has been reckoned for it.</summary>
     public Promised? Promised => Promising?.Outcome is Promised done && done.Promise.Spec.Plan == ToFollow ? done : null;
@@ -52,9 +52,9 @@ public sealed record YearPlan(SeasonSpec Spec, IReadOnlyList<string> Remarks, Se
         ArgumentNullException.ThrowIfNull(asked);
         if (Promising is null or { IsRunning: false })
         {
-            Promising = YearWork.Begin<PromiseOutcome>(
-                (tell, stop) => PromiseRun.Reckon(asked, null, new Telling<int>(done => tell(new YearStep(string.Create(CultureInfo.InvariantCulture, $"{done:N0} of {asked.Futures:N0} futures"), (double)done / asked.Futures))), stop),
-                failed => new NotPromised([new SeasonFault("the reckoning", failed.Reason)]));
+            Promising = LongWork.Begin<PromiseOutcome>(
+                (tell, stop) => PromiseRun.Reckon(asked, null, new Telling<int>(done => tell(new WorkStep(string.Create(CultureInfo.InvariantCulture, $"{done:N0} of {asked.Futures:N0} futures"), (double)done / asked.Futures))), stop),
+                why => new NotPromised([new SeasonFault("the reckoning", why)]));
         }
     }
 

@@ -36,5 +36,5 @@ public sealed record DrawsSpec(FlowSheet Sheet, MillWheat Wheat, MillTuning Tuni
     public long Seed { get; init; } = 1;
 
     /// <summary>Why this many cannot be drawn, a sentence that says what to do; null where they can.</summary>
-    public static string? FaultOf(int draws) => draws is >= Fewest and <= Most ? null : FormattableString.Invariant($"{Fewest} to {Most:N0} mills can be drawn; asked for {draws:N0}.");
+    public static string? FaultOf(double draws) => draws is >= Fewest and <= Most && draws == Math.Floor(draws) ? null : FormattableString.Invariant($"{Fewest} to {Most:N0} mills can be drawn; asked for {draws:#,##0.##}.");
 }

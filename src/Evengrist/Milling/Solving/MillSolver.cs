@@ -10,6 +10,9 @@ internal static class MillSolver
     /// <summary>What the products of a part may differ from its feed, as a share of the wheat.</summary>
     public const double Closes = 1e-9;
 
+    /// <summary>Sweeps after which a loop is taken to swing, as overloaded cloths can make it, and each sweep goes half its way only.</summary>
+    private const int Patience = 250;
+
     /// <summary>Most sweeps of one block.</summary>
     public const int MostSweeps = 5000;
 
@@ -70,7 +73,11 @@ internal static class MillSolver
             }
 
             last = moved;
-            if (hastening.Beyond(moved) is var factor and > 0)
+            if (sweep > Patience)
+            {
+                Carry(model, state, torn, -0.5);
+            }
+            else if (hastening.Beyond(moved) is var factor and > 0)
             {
                 Carry(model, state, torn, factor);
             }

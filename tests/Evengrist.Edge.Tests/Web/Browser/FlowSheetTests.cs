@@ -24,6 +24,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling/sheet/print?unit=UB")]
     [InlineData("/milling/trial?unit=UA&survey=no")]
     [InlineData("/milling/trial?unit=UA&gap-B3C=210&flour=430&feed=200&patent=1M%202M&cloths=B1%201120%201000")]
+    [InlineData("/milling/trial?unit=UA&survey=no&gap-B3C=210&flour=430&feed=200&patent=1M%202M&draws=400")]
     [InlineData("/milling/trial?unit=UB&gap-B2=-5&releases=B1")]
     public async Task Page_OfTheDemonstration_IsAccessibleAndFits(string path)
     {

@@ -1,4 +1,4 @@
-namespace Evengrist.Web.Sights.Season;
+namespace Evengrist.Web.Sights;
 
 /// <summary>Passes progress on at once, on the thread that reports it.</summary>
 internal sealed class Telling<T>(Action<T> tell) : IProgress<T>
