@@ -48,9 +48,16 @@ public sealed class Chromium : IAsyncLifetime
     }
 }
 
-/// <summary>Tests that share one browser and one site.</summary>
+/// <summary>Tests that share one browser and a site of a small mill.</summary>
 [CollectionDefinition(Name)]
-public sealed class BrowserCollection : ICollectionFixture<WebSite>, ICollectionFixture<DemonstrationSite>, ICollectionFixture<Chromium>
+public sealed class BrowserCollection : ICollectionFixture<WebSite>, ICollectionFixture<Chromium>
 {
     public const string Name = "browser";
+}
+
+/// <summary>Tests that share another browser, at work beside the first, with a small mill of their own and the demonstration.</summary>
+[CollectionDefinition(Name)]
+public sealed class YearBrowserCollection : ICollectionFixture<WebSite>, ICollectionFixture<DemonstrationSite>, ICollectionFixture<Chromium>
+{
+    public const string Name = "browser on the year";
 }

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Evengrist.Edge.Tests.Web.Browser;
 
 /// <summary>The pages as a newcomer meets them: the demonstration at its opening moment.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(YearBrowserCollection.Name)]
 public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium)
 {
     [ChromiumTheory]

@@ -3,7 +3,7 @@ using Microsoft.Playwright;
 namespace Evengrist.Edge.Tests.Web.Browser;
 
 /// <summary>The flow sheet in a browser: its pages in every look, and the drawing.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(YearBrowserCollection.Name)]
 public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromium chromium)
 {
     [ChromiumTheory]

@@ -1,7 +1,7 @@
 namespace Evengrist.Edge.Tests.Web.Browser;
 
 /// <summary>The parts of sampling on the demonstration, in a real browser.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(YearBrowserCollection.Name)]
 public sealed class SamplingPageTests(DemonstrationSite site, Chromium chromium)
 {
     [ChromiumTheory]

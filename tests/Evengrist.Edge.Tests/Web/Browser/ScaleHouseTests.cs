@@ -10,7 +10,7 @@ namespace Evengrist.Edge.Tests.Web.Browser;
 
 /// <summary>An operator at the scale with a keyboard and nothing else, from the gate to the printed ticket.</summary>
 /// <remarks>EVENGRIST_KEY_MS waits so long before each key, on the demonstration year, and tells the seconds: a measurement, and no part of what is asserted.</remarks>
-[Collection(BrowserCollection.Name)]
+[Collection(YearBrowserCollection.Name)]
 public sealed class ScaleHouseTests(WebSite tiny, DemonstrationSite demonstration, Chromium chromium, ITestOutputHelper told)
 {
     private static readonly int? KeyDelay = int.TryParse(Environment.GetEnvironmentVariable("EVENGRIST_KEY_MS"), NumberStyles.None, CultureInfo.InvariantCulture, out var ms) ? ms : null;
