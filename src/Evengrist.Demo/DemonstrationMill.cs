@@ -74,6 +74,7 @@ public static class DemonstrationMill
 
         year.Sheets.KeepPapers(mill);
         StreamBooks.Keep(mill);
+        MillTestBooks.Keep(mill, seed);
         Payments.Record(mill);
     }
 

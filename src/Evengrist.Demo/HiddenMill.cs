@@ -11,6 +11,7 @@ public sealed class HiddenMill
     private readonly Dictionary<string, double> gap = new(StringComparer.Ordinal);
     private readonly Dictionary<(string, int), double> cloth = [];
     private readonly Dictionary<string, double> air = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Passage, int Outlet), double> torn = [];
     private readonly double[] ash;
     private readonly MillParameters parameters;
     private readonly Dice dice;
@@ -45,7 +46,22 @@ public sealed class HiddenMill
     }
 
     /// <summary>What the mill truly does at settings and with a wheat.</summary>
-    public MillSolution Truth(FlowSheet sheet, MillWheat wheat) => new MillRun(MillModel.Of(True(sheet), wheat with { Parts = [.. wheat.Parts.Select((p, i) => p with { AshPercentDry = p.AshPercentDry * ash[i] })] }, parameters)).Read();
+    public MillSolution Truth(FlowSheet sheet, MillWheat wheat)
+    {
+        var run = new MillRun(MillModel.Of(True(sheet), wheat with { Parts = [.. wheat.Parts.Select((p, i) => p with { AshPercentDry = p.AshPercentDry * ash[i] })] }, parameters));
+        foreach (var ((passage, outlet), share) in torn)
+        {
+            run.Tear(passage, outlet, share);
+        }
+
+        return run.Read();
+    }
+
+    /// <summary>Rolls of a passage wear: they mill as if their gap were wider by a share, with nothing written down.</summary>
+    public void Wear(string passage, double share) => gap[passage] *= 1 + share;
+
+    /// <summary>A cloth tears: a share of what would stay over it falls through.</summary>
+    public void Tear(string passage, int outlet, double share) => torn[(passage, outlet)] = share;
 
     /// <summary>A survey of every product, each figure with the error of its measuring, and release tests of given passages.</summary>
     public MillTest Test(string name, FlowSheet sheet, MillWheat wheat, params IReadOnlyList<string> releases)

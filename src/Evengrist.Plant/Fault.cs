@@ -40,6 +40,9 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
     /// <summary>What is wrong with a part that is read but cannot be meant, in a sentence.</summary>
     public static Fault Told(string path, string sentence) => new(null, null, path, "", sentence) { IsTold = true };
 
+    /// <summary>What is wrong with a line that is read but cannot be meant, in a sentence.</summary>
+    public static Fault ToldOfLine(int line, string sentence) => new(line, null, "", "", sentence) { IsTold = true };
+
     /// <summary>Outside text cut short and with nothing in it that a terminal or page could obey.</summary>
     public static string Show(string text)
     {

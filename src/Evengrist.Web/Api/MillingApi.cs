@@ -12,6 +12,7 @@ public static class MillingApi
     {
         var milling = app.MapGroup("/api/milling").WithTags("Milling");
         milling.MapFlowSheets();
+        milling.MapMillTests();
         milling.MapPosed<MillSolveAnswer>("solve", SolveAsync, MillSolveCase.Help, "Every passage and stream of a posed mill ±, tuned to its tests where there are some, and what settings tried on paper would change; mills drawn and solved whole where samples are asked for; needs no records");
         milling.MapPosed<MillFitAnswer>("fit", FitAsync, MillSolveCase.Help, "What the posed tests of a mill say of it: factors on the model ±, measured figures beside the model's; needs no records");
         milling.MapPosed<MillDriftAnswer>("drift", DriftAsync, MillSolveCase.Help, "What drifted in a posed mill by its dated tests: wear, rolls moved, torn cloths, chokes, wet feed; what it costs a day, what to measure next; needs no records");

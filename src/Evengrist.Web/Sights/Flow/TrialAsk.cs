@@ -3,7 +3,6 @@ using Evengrist.Milling.Draws;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
-using Evengrist.Plant.Cases;
 using Evengrist.Quantities;
 using Evengrist.Records.Streams;
 using Evengrist.Web.Sights.Season;

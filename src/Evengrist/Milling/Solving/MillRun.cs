@@ -24,6 +24,17 @@ public sealed class MillRun(MillModel model)
     /// <summary>Wheat behind the rolls of first break at some settings.</summary>
     internal double[] BrokenAt(MillKnobs knobs) => brokenAt == (knobs.FirstBreak, knobs.Nip[Model.Ways.First]) ? broken : Model.Broken(knobs);
 
+    /// <summary>Tears a cloth.</summary>
+    /// <param name="passage">Code of the passage.</param>
+    /// <param name="outlet">Outlet of the cloth, from 0: what air lifts first, then each cloth's.</param>
+    /// <param name="share">Share of what would stay over it that falls through, 0 to 1.</param>
+    /// <exception cref="ArgumentException">There is no such passage.</exception>
+    public void Tear(string passage, int outlet, double share)
+    {
+        var p = Array.FindIndex(Model.Ways.Passages, x => x.Code == passage);
+        Knobs.Tear[p >= 0 ? Model.Ways.FirstOutlet[p] + outlet : throw new ArgumentException($"There is no passage {passage} on the flow sheet.", nameof(passage))] = share;
+    }
+
     /// <summary>Solves at the settings; allocates nothing unless first break was turned.</summary>
     public MillReport Solve()
     {

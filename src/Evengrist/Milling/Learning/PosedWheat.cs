@@ -1,7 +1,7 @@
 using Evengrist.Milling.Stock;
 using Evengrist.Quantities;
 
-namespace Evengrist.Plant.Cases;
+namespace Evengrist.Milling.Learning;
 
 /// <summary>Wheat at first break, posed.</summary>
 /// <param name="TonnesPerHour">As it flows, t/h.</param>
