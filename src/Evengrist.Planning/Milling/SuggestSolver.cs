@@ -46,7 +46,7 @@ public static class SuggestSolver
         }
 
         var met = sets.Count > 0 && aim is not SuggestAim.LeastBroken && sets[0].IsSure(spec.Sure);
-        return new Suggested(sets, met, mill.Choice.Count, Words(spec, sets, met, aim));
+        return new Suggested(sets, met, mill.Choice.Count, stop.IsCancellationRequested ? "Time ran out before all was looked at: what is shown was the best found until then." : Words(spec, sets, met, aim));
     }
 
     private static string Words(SuggestSpec spec, List<SuggestedSet> sets, bool met, SuggestAim aim)
@@ -55,7 +55,7 @@ public static class SuggestSolver
         return sets.Count == 0 ? $"No {moves} within these limits moves {spec.Wish.Figure.Words} the wished way and keeps the bounds: allow more, or loosen a bound."
             : met ? spec.Wish.By is null ? $"As far as a {moves} was found to go within the bounds." : $"The wish is met; no {(spec.Rules.Most == 1 ? "smaller move" : "smaller set")} was found that does."
             : aim is SuggestAim.LeastBroken ? $"No {moves} was found that keeps every bound: the nearest is shown, and what it misses."
-            : spec.Wish.By is null ? $"No {moves} was found that keeps every bound as surely as asked: the nearest is shown."
+            : sets[0].Holds ? $"No {moves} was found that does it as surely as asked: the nearest is shown."
             : $"No {moves} was found that does all that is wished within the bounds: the nearest is shown.";
     }
 }

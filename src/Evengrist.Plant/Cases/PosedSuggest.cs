@@ -21,10 +21,12 @@ public sealed record PosedSuggest(PosedWish Wish)
     /// <summary>How many sets to look for.</summary>
     public int Sets { get; init; } = 3;
 
-    internal SuggestSpec Of(FlowSheet sheet, PosedWheat wheat, MillTuning tuning, Basis basis, IReadOnlyDictionary<string, decimal>? prices) => new(sheet, wheat.Of(), tuning, Wish.Of(basis))
+    /// <summary>The question to a mill.</summary>
+    public SuggestSpec Of(FlowSheet sheet, PosedWheat wheat, MillTuning tuning, Basis basis, IReadOnlyDictionary<string, decimal>? prices)
     {
-        Keep = [.. Keep.Select(k => k.Of(basis))], Rules = Rules, PricePerTonne = prices, Sure = Sure, Sets = Sets,
-    };
+        ArgumentNullException.ThrowIfNull(wheat);
+        return new(sheet, wheat.Of(), tuning, Wish.Of(basis)) { Keep = [.. Keep.Select(k => k.Of(basis))], Rules = Rules, PricePerTonne = prices, Sure = Sure, Sets = Sets };
+    }
 }
 
 /// <summary>A figure to be moved.</summary>

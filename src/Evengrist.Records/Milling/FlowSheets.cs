@@ -64,6 +64,13 @@ public static class FlowSheets
         return mill.Papers(FlowSheetJson.PaperKind).Newest(unit) is { } paper ? Read(paper) : null;
     }
 
+    /// <summary>The newest sheet of the unit a person asked for, large and small letters alike; of the first where there is none such, null where no sheet is kept.</summary>
+    public static KeptFlowSheet? Asked(Mill mill, string? unit)
+    {
+        var units = Newest(mill);
+        return units.FirstOrDefault(u => u.Unit.Equals(unit?.Trim(), StringComparison.OrdinalIgnoreCase)) ?? (units.Count > 0 ? units[0] : null);
+    }
+
     /// <summary>All versions of a unit, the first first; empty where none is kept.</summary>
     public static IReadOnlyList<KeptFlowSheet> Versions(Mill mill, string unit)
     {

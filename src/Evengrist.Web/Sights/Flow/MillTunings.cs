@@ -23,6 +23,18 @@ public sealed class MillTunings
         return kept.GetOrAdd(string.Join('\n', tests.Select(Words)), _ => new Lazy<MillFitOutcome>(() => MillFit.Of(tests))).Value;
     }
 
+    /// <summary>Tuned to tests; not tuned where there are none, or where they do not tune it, with why.</summary>
+    public (MillTuning Tuning, IReadOnlyList<string> Untold) OrNone(FlowSheet sheet, IReadOnlyList<MillTest> tests)
+    {
+        ArgumentNullException.ThrowIfNull(tests);
+        return tests.Count == 0 ? (MillTuning.None(sheet), []) : Of(tests) switch
+        {
+            MillTuned tuned => (tuned.Tuning, []),
+            MillNotTuned not => (MillTuning.None(sheet), not.Reasons),
+            var other => throw new InvalidOperationException($"Tuning ended as {other.GetType().Name}."),
+        };
+    }
+
     private static string Words(MillTest test) => string.Join('|', [FlowSheetJson.Write(test.Sheet), Wheat(test.Wheat), .. test.Streams.Select(s => $"{s}"), .. test.Releases.Select(r => $"{r}"), .. test.Sieves.Select(s => $"{s}")]);
 
     private static string Wheat(MillWheat wheat) => FormattableString.Invariant($"{wheat.DryTonnesPerHour:R} {wheat.MoisturePercent:R} ") + string.Join(' ', wheat.Kernels.Select(k => $"{k}").Concat(wheat.Parts.Select(p => $"{p}")));

@@ -12,8 +12,6 @@ namespace Evengrist.Web.Sights.Flow;
 /// <summary>A trial of a mill unit on paper, as a person typed it.</summary>
 public sealed class TrialAsk
 {
-    private readonly Dictionary<string, double> gaps = new(StringComparer.Ordinal);
-
     /// <summary>Reads the fields.</summary>
     /// <param name="typed">What was typed; nothing where the form was not sent.</param>
     /// <param name="sheet">The unit's flow sheet.</param>
@@ -27,17 +25,15 @@ public sealed class TrialAsk
         Basis = Basis.TryParse(Fields.Text("basis", "dry"), out var basis) ? basis : Basis.Dry;
         var posed = new PosedWheat(flow, moisture, ash, protein, Basis) { Hardness = hardness, FallingNumber = number };
         Note(Fields.Faults.Count > 0 ? [] : posed.Faults());
-        foreach (var passage in sheet.Passages.Where(p => p.Rolls is not null))
-        {
-            if (Fields.Number(GapField(passage), $"Gap of {passage.Code}") is { } gap)
-            {
-                gaps[passage.Code] = gap;
-            }
-        }
-
+        OtherWheat = Other(posed);
+        Note(Fields.Faults.Count > 0 ? [] : (OtherWheat?.Faults() ?? []).Select(f => $"Wheat tried: {f}"));
         var cloths = Lines("cloths", "Cloths", "B1 1120 1000", 3).Select(l => new ClothChange(l.Name, l.Numbers[0], l.Numbers[1])).ToArray();
         var releases = Lines("releases", "Release tests", "B1 29.5", 2).Select(l => new ReleaseReading(l.Name, l.Numbers[0])).ToArray();
-        Change = new SheetChange { GapMicrometres = gaps, Cloths = cloths };
+        Change = new SheetChange
+        {
+            GapMicrometres = Set(sheet.Passages.Where(p => p.Rolls is not null), GapField, "Gap"), AirMetresPerSecond = Set(sheet.Passages.Where(p => p.AirMetresPerSecond is not null), AirField, "Air"),
+            Cloths = cloths, Outlets = Spouts(),
+        };
         Note(Fields.Faults.Count > 0 ? [] : Change.Faults(sheet));
         string[] patent = [.. Fields.Text("patent", "").Split((char[])[' ', ',', ';', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)];
         Note(patent.Where(c => sheet.Products.All(p => p.Code != c)).Select(c => $"Streams together: there is no product {c} on the flow sheet."));
@@ -86,10 +82,52 @@ public sealed class TrialAsk
     public int? Draws { get; private set; }
 
     /// <summary>Whether anything is tried.</summary>
-    public bool Tries => Change.GapMicrometres.Count + Change.Cloths.Count > 0;
+    public bool Tries => Change.GapMicrometres.Count + Change.AirMetresPerSecond.Count + Change.Cloths.Count + Change.Outlets.Count > 0;
+
+    /// <summary>The wheat tried; null for the same.</summary>
+    public PosedWheat? OtherWheat { get; }
 
     /// <summary>Name of the field for a passage's gap.</summary>
     public static string GapField(Passage passage) => $"gap-{passage?.Code}";
+
+    /// <summary>Name of the field for a purifier's air.</summary>
+    public static string AirField(Passage passage) => $"air-{passage?.Code}";
+
+    // What is left empty stays as the wheat at first break.
+    private PosedWheat? Other(PosedWheat wheat)
+    {
+        double? Tried(string key, string words) => Fields.Number($"then-{key}", $"{words} tried");
+        var (flow, moisture, ash, protein) = (Tried("flow", "Flow"), Tried("moisture", "Moisture"), Tried("ash", "Ash"), Tried("protein", "Protein"));
+        var (hardness, number) = (Tried("hardness", "Hardness"), Tried("fn", "Falling number"));
+        return (flow ?? moisture ?? ash ?? protein ?? hardness ?? number) is null ? null
+            : new PosedWheat(flow ?? wheat.TonnesPerHour, moisture ?? wheat.MoisturePercent, ash ?? wheat.AshPercent, protein ?? wheat.ProteinPercent, Basis) { Hardness = hardness ?? wheat.Hardness, FallingNumber = number ?? wheat.FallingNumber };
+    }
+
+    private Dictionary<string, double> Set(IEnumerable<Passage> passages, Func<Passage, string> field, string words)
+        => passages.Select(p => (p.Code, Number: Fields.Number(field(p), $"{words} of {p.Code}"))).Where(p => p.Number is not null).ToDictionary(p => p.Code, p => p.Number!.Value, StringComparer.Ordinal);
+
+    private List<OutletChange> Spouts()
+    {
+        List<OutletChange> changes = [];
+        foreach (var line in Fields.Text("spouts", "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            var parts = line.Split((char[])[' ', '\t'], 3, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+            if (parts.Length < 3 || !int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var outlet))
+            {
+                Fields.Fault($"Spouts: a line with passage, number of the outlet and where it goes is needed, as “B1 2 B3”; read “{line}”.");
+            }
+            else if (SpoutText.TryRead(parts[2], out var to, out var fault))
+            {
+                changes.Add(new OutletChange(parts[0], outlet, to));
+            }
+            else
+            {
+                Fields.Fault($"Spouts: {line}: {fault}.");
+            }
+        }
+
+        return changes;
+    }
 
     private void Note(IEnumerable<string> faults)
     {

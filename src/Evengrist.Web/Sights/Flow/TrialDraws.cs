@@ -35,7 +35,7 @@ public sealed record TrialDraws(string Unit, int Version, int? Survey)
             return null;
         }
 
-        var spec = new DrawsSpec(kept.Sheet, wheat.Of(), tuning) { Try = ask.Tries ? ask.Change : null, Sets = ask.Sets, PricePerTonne = ask.Prices, Draws = draws };
+        var spec = new DrawsSpec(kept.Sheet, wheat.Of(), tuning) { Try = ask.Tries ? ask.Change : null, OtherWheat = ask.OtherWheat?.Of(), Sets = ask.Sets, PricePerTonne = ask.Prices, Draws = draws };
         return shelf.WorkOn(new TrialDraws(kept.Unit, kept.Version, survey?.Version), query.Without(), () => LongWork.Begin<DrawsOutcome>(
             (tell, stop) =>
             {

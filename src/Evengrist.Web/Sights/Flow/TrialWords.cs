@@ -1,12 +1,16 @@
 using System.Globalization;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Plant.Answers;
+using Evengrist.Quantities;
 
 namespace Evengrist.Web.Sights.Flow;
 
 /// <summary>Figures of a trial in words; every ± is k = 2.</summary>
 public static class TrialWords
 {
+    /// <summary>Basis on which ash and protein are shown.</summary>
+    public static Basis Shown => Basis.At14;
+
     /// <summary>A figure, as 12.3 ± 0.4.</summary>
     public static string Value(PlusMinus of, int decimals) => of is null ? "" : $"{Number(of.Value, decimals)} ± {Number(of.Half, decimals)}";
 
