@@ -25,11 +25,11 @@ internal static class MillBench
         var run = new MillRun(MillModel.Of(sheet, wheat));
         var report = run.Solve();
         Console.WriteLine($"Processors {Environment.ProcessorCount}; load {(File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Trim() : "unknown")}; {sheet.Passages.Count} passages, {run.Model.Classes.Count} sizes, {MillWheat.PartCount} parts; {report.Exit} in {report.Sweeps} sweeps, closes to {report.Closure.ToString("0.0e0", CultureInfo.InvariantCulture)}\n");
-        Console.WriteLine("| what | median ms |\n|---|---:|");
+        Console.WriteLine("| what | median ms | least ms |\n|---|---:|---:|");
         var turned = Array.FindIndex(run.Model.Ways.Passages, p => p.Code == "B2");
-        Row("solve from the stock of the time before, one gap turned by 1 %", Median(400, i => { run.Knobs.Nip[turned] = 1 + (0.01 * (i % 2)); run.Solve(); }));
+        Row("solve from the stock of the time before, one gap turned by 1 %", Times(400, i => { run.Knobs.Nip[turned] = 1 + (0.01 * (i % 2)); run.Solve(); }));
         run.Knobs.Nip[turned] = 1;
-        var empty = Median(200, _ => new MillRun(run.Model).Solve());
+        var empty = Times(200, _ => new MillRun(run.Model).Solve());
         Row("solve from empty", empty);
         run.Solve();
         var allocated = GC.GetAllocatedBytesForCurrentThread();
@@ -37,13 +37,13 @@ internal static class MillBench
         allocated = GC.GetAllocatedBytesForCurrentThread() - allocated;
         Knob[] knobs = [.. Knobs(run)];
         Probe[] probes = [.. Enumerable.Range(0, run.Model.Ways.Products.Length).Select(k => Probe.OfProduct(run, k))];
-        Row($"{knobs.Length} sensitivities (gaps, cloths, air, shares, feed) of {probes.Length} products by part", Median(60, _ => MillResponse.Of(run, probes, knobs)));
+        Row($"{knobs.Length} sensitivities (gaps, cloths, air, shares, feed) of {probes.Length} products by part", Times(200, _ => MillResponse.Of(run, probes, knobs)));
         Draws(new DrawsSpec(sheet, wheat, MillTuning.None(sheet)), "one setting");
         Draws(new DrawsSpec(sheet, wheat, MillTuning.None(sheet)) { Try = new SheetChange { GapMicrometres = new Dictionary<string, double> { ["B2"] = 200 } } }, "a setting and a change of it");
         var peer = Peer(run);
         Row("the linear network at held loads, MathNet.Numerics dense LU, part by part", peer);
         var flops = Flops(run) * report.Sweeps;
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nfrom empty: about {flops / 1e6:0.0} million floating-point operations, {flops / empty / 1e6:0.00} thousand million a second; {peer / empty:0} times the speed of the direct solver, which leaves loads out. One solve allocates {allocated} bytes (its report)."));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"\nfrom empty: about {flops / 1e6:0.0} million floating-point operations, {flops / empty.Least / 1e6:0.00} thousand million a second; {peer.Least / empty.Least:0} times the speed of the direct solver, which leaves loads out. One solve allocates {allocated} bytes (its report)."));
         return 0;
     }
 
@@ -90,7 +90,7 @@ internal static class MillBench
     }
 
     // (I − S) x = F of each part, S by sending one unit of every size through every passage.
-    private static double Peer(MillRun run)
+    private static (double Median, double Least) Peer(MillRun run)
     {
         var (model, ways, n) = (run.Model, run.Model.Ways, run.Model.Classes.Count);
         var size = ways.Passages.Length * n;
@@ -121,7 +121,7 @@ internal static class MillBench
         }
 
         var feed = Vector<double>.Build.Dense(size, 1);
-        return Median(3, _ =>
+        return Times(3, _ =>
         {
             foreach (var system in systems)
             {
@@ -142,7 +142,7 @@ internal static class MillBench
         }).Sum();
     }
 
-    private static double Median(int times, Action<int> what)
+    private static (double Median, double Least) Times(int times, Action<int> what)
     {
         for (var i = 0; i < Math.Min(times, 30); i++)
         {
@@ -157,7 +157,8 @@ internal static class MillBench
             took[i] = Stopwatch.GetElapsedTime(start).TotalMilliseconds;
         }
 
-        return took.Order().ElementAt(times / 2);
+        Array.Sort(took);
+        return (took[times / 2], took[0]);
     }
 
     private static void Draws(DrawsSpec spec, string what)
@@ -166,9 +167,10 @@ internal static class MillBench
         {
             var (began, used) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
             var drawn = (MillsDrawn)DrawRun.Draw(spec, cores);
-            Row($"{spec.Draws} mills drawn from what is thought before data, {what}, on {cores} core{(cores > 1 ? "s" : "")}; {drawn.Draws.Unsolved} unsolved, {(Environment.CpuUsage.TotalTime - used).TotalMilliseconds:0} ms of processor", Stopwatch.GetElapsedTime(began).TotalMilliseconds);
+            Row($"{spec.Draws} mills drawn from what is thought before data, {what}, on {cores} core{(cores > 1 ? "s" : "")}; {drawn.Draws.Unsolved} unsolved, {(Environment.CpuUsage.TotalTime - used).TotalMilliseconds:0} ms of processor", (Stopwatch.GetElapsedTime(began).TotalMilliseconds, null));
         }
     }
 
-    private static void Row(string what, double milliseconds) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {milliseconds:0.000} |"));
+    // Others may have the processor meanwhile: the least of many is what the work takes by itself. What is done once has none.
+    private static void Row(string what, (double Median, double? Least) milliseconds) => Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {milliseconds.Median:0.000} | {milliseconds.Least:0.000} |"));
 }

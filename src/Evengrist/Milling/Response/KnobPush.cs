@@ -4,14 +4,18 @@ namespace Evengrist.Milling.Response;
 
 /// <summary>What turning one knob does at once, before it runs through the mill: change of the outlets of its passage, or of where an outlet's stock arrives.</summary>
 /// <param name="Passage">The passage.</param>
-/// <param name="Outlets">Change of its outlets, by part and size, for each unit the knob is turned (of a factor: its logarithm).</param>
+/// <param name="Outlet">The first of its outlets that changes.</param>
+/// <param name="Outlets">Change of that outlet and those behind it, by part and size, for each unit the knob is turned (of a factor: its logarithm).</param>
 /// <param name="Load">Change of what enters the passage itself from outside, t/h.</param>
-internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
+internal sealed record KnobPush(int Passage, int Outlet, double[] Outlets, double Load)
 {
     private const double Step = 1e-4;
 
     /// <summary>The push of a knob that belongs to a passage; a share's is not one.</summary>
-    public static KnobPush Of(MillRun run, Knob knob)
+    /// <param name="run">The mill, solved.</param>
+    /// <param name="turned">Its knobs once more, to be turned to and fro and left as they were.</param>
+    /// <param name="knob">What is turned.</param>
+    public static KnobPush Of(MillRun run, MillKnobs turned, Knob knob)
     {
         var (ways, feed) = (run.Model.Ways, run.Model.Wheat.DryTonnesPerHour * run.Knobs.Feed);
         var passage = knob.Kind switch
@@ -21,20 +25,30 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
             _ => knob.Index,
         };
         var load = knob.Kind is KnobKind.Feed ? feed : 0;
-        return new KnobPush(passage, Difference(run, passage, sign => (Turned(run.Knobs, knob, sign * Step), 0)), load);
+
+        // A cloth changes what it lets leave and what goes on from it, nothing before it.
+        var outlet = knob.Kind is KnobKind.Cut or KnobKind.Tear ? knob.Index : ways.FirstOutlet[passage];
+        var push = Difference(run, passage, outlet, sign =>
+        {
+            Turn(turned, knob, sign > 0 ? Step : -2 * Step);
+            return (turned, 0);
+        });
+        Turn(turned, knob, Step);
+        return new KnobPush(passage, outlet, push, load);
     }
 
     /// <summary>The push of a load: what its rolls and cloths do as a passage carries 1 t/h more of the same stock it has.</summary>
     public static KnobPush OfLoad(MillRun run, int passage)
     {
         var step = Step * Math.Max(run.State.Load[passage], 1e-6);
-        var push = Difference(run, passage, sign => (run.Knobs, sign * step));
+        var outlet = run.Model.Ways.FirstOutlet[passage];
+        var push = Difference(run, passage, outlet, sign => (run.Knobs, sign * step));
         for (var k = 0; k < push.Length; k++)
         {
             push[k] *= Step / step;
         }
 
-        return new KnobPush(passage, push, 0);
+        return new KnobPush(passage, outlet, push, 0);
     }
 
     /// <summary>Knobs with one turned by a factor e^amount, a tear by the amount.</summary>
@@ -62,10 +76,10 @@ internal sealed record KnobPush(int Passage, double[] Outlets, double Load)
         }
     }
 
-    private static double[] Difference(MillRun run, int passage, Func<int, (MillKnobs Knobs, double Load)> at)
+    private static double[] Difference(MillRun run, int passage, int outlet, Func<int, (MillKnobs Knobs, double Load)> at)
     {
         var (model, ways) = (run.Model, run.Model.Ways);
-        var (from, length) = (ways.FirstOutlet[passage] * model.Width, (ways.FirstOutlet[passage + 1] - ways.FirstOutlet[passage]) * model.Width);
+        var (from, length) = (outlet * model.Width, (ways.FirstOutlet[passage + 1] - outlet) * model.Width);
         var (difference, scratch) = (new double[length], run.Scratch);
         foreach (var sign in (int[])[1, -1])
         {

@@ -1,6 +1,5 @@
 using Evengrist.Milling.Solving;
-using Evengrist.Milling.Stock;
-using MathNet.Numerics.LinearAlgebra;
+using Matrix = MathNet.Numerics.LinearAlgebra.Matrix<double>;
 
 namespace Evengrist.Milling.Response;
 
@@ -10,12 +9,12 @@ namespace Evengrist.Milling.Response;
 /// </remarks>
 internal sealed class MillResponse
 {
-    private readonly Columns changes;
+    private readonly ProbeRows changes;
 
-    private MillResponse(Columns changes) => this.changes = changes;
+    private MillResponse(ProbeRows changes) => this.changes = changes;
 
     /// <summary>Change of the dry matter of a part counted at a probe, t/h, for each unit a knob is turned: of a factor its logarithm, of a share the share.</summary>
-    public double this[int probe, int part, int knob] => changes.Row(probe, part)[knob];
+    public double this[int probe, int part, int knob] => changes[probe, part, knob];
 
     /// <summary>The response of a solved mill.</summary>
     /// <param name="run">The mill, solved.</param>
@@ -23,100 +22,52 @@ internal sealed class MillResponse
     /// <param name="knobs">What is turned.</param>
     public static MillResponse Of(MillRun run, IReadOnlyList<Probe> probes, IReadOnlyList<Knob> knobs)
     {
-        var ways = run.Model.Ways;
-        var passages = ways.Passages.Length;
-        Probe[] all = [.. probes, .. Enumerable.Range(0, passages).Select(p => Probe.OfPassage(run, p))];
-        var worth = new UnitWorth(run);
-        KnobPush[] loads = [.. Enumerable.Range(0, passages).Select(p => KnobPush.OfLoad(run, p))];
-        KnobPush?[] pushes = [.. knobs.Select(k => k.Kind is KnobKind.Share ? null : KnobPush.Of(run, k))];
-
-        var direct = new Columns(all.Length, knobs.Count);
-        var byLoad = new Columns(all.Length, passages);
-        for (var f = 0; f < all.Length; f++)
+        var passages = run.Model.Ways.Passages.Length;
+        var weighing = new Weighing(run, knobs);
+        var (direct, byLoad) = (new ProbeRows(probes.Count, knobs.Count), new ProbeRows(probes.Count, passages));
+        Probe[] counted = [.. probes];
+        for (var f = 0; f < counted.Length; f += UnitWorth.Wide)
         {
-            worth.Solve(all[f]);
-            for (var p = 0; p < passages; p++)
-            {
-                Weigh(run, worth, loads[p], f, p, byLoad);
-            }
-
-            for (var j = 0; j < knobs.Count; j++)
-            {
-                if (pushes[j] is { } push)
-                {
-                    Weigh(run, worth, push, f, j, direct);
-                }
-                else
-                {
-                    Move(run, all[f], worth, knobs[j].Index, f, j, direct);
-                }
-            }
+            weighing.Weigh(counted.AsSpan(f, Math.Min(UnitWorth.Wide, counted.Length - f)), f, direct, byLoad);
         }
 
-        var matrix = Matrix<double>.Build.Dense(passages, passages, (i, p) => (i == p ? 1 : 0) - Total(byLoad, probes.Count + i, p));
-        var right = Matrix<double>.Build.Dense(passages, knobs.Count, (i, j) => Total(direct, probes.Count + i, j) + (pushes[j] is { } push && push.Passage == i ? push.Load : 0));
-        var moved = matrix.LU().Solve(right).ToRowArrays();
-        for (var f = 0; f < probes.Count; f++)
-        {
-            for (var part = 0; part < MillWheat.PartCount; part++)
-            {
-                for (var p = 0; p < passages; p++)
-                {
-                    Lanes.Add(direct.Row(f, part), moved[p], byLoad.Row(f, part)[p]);
-                }
-            }
-        }
-
+        direct.Add(byLoad, LoadsMoved(run, weighing, knobs.Count));
         return new MillResponse(direct);
     }
 
-    private static void Weigh(MillRun run, UnitWorth worth, KnobPush push, int f, int column, Columns into)
+    // By passage, the change of its load for each knob: (1 − what loads do to loads)⁻¹ of what the knobs do to them at once.
+    private static double[][] LoadsMoved(MillRun run, Weighing weighing, int knobs)
     {
-        var (ways, width, n) = (run.Model.Ways, run.Model.Width, run.Model.Classes.Count);
-        for (int outlet = ways.FirstOutlet[push.Passage], at = 0; outlet < ways.FirstOutlet[push.Passage + 1]; outlet++, at += width)
+        Probe[] feeds = [.. Enumerable.Range(0, run.Model.Ways.Passages.Length).Select(p => Probe.OfPassage(run, p))];
+        var (byKnob, byLoad) = (new ProbeRows(UnitWorth.Wide, knobs), new ProbeRows(UnitWorth.Wide, feeds.Length));
+        var (atOnce, loops) = (new double[feeds.Length][], new double[feeds.Length][]);
+        for (var p = 0; p < feeds.Length; p += UnitWorth.Wide)
         {
-            var value = worth.OutOf(outlet, width);
-            for (var part = 0; part < MillWheat.PartCount; part++)
+            var some = feeds.AsSpan(p, Math.Min(UnitWorth.Wide, feeds.Length - p));
+            byKnob.Clear();
+            byLoad.Clear();
+            weighing.Weigh(some, 0, byKnob, byLoad);
+            for (var lane = 0; lane < some.Length; lane++)
             {
-                into.Row(f, part)[column] += Lanes.Dot(push.Outlets.AsSpan(at + (part * n), n), value.Slice(part * n, n));
+                (atOnce[p + lane], loops[p + lane]) = (byKnob.Total(lane), byLoad.Total(lane));
             }
         }
-    }
 
-    // A share more of an outlet one way, the others of the outlet giving way in proportion.
-    private static void Move(MillRun run, Probe probe, UnitWorth worth, int way, int f, int column, Columns into)
-    {
-        var (ways, width, n) = (run.Model.Ways, run.Model.Width, run.Model.Classes.Count);
-        var (outlet, share) = (ways.Ways[way].Outlet, run.Knobs.Shares[way]);
-        var stock = run.State.Out.AsSpan(outlet * width, width);
-        foreach (var other in ways.OutOf[outlet])
+        foreach (var (knob, passage, load) in weighing.FromOutside)
         {
-            var amount = other == way ? 1 : share < 1 ? -run.Knobs.Shares[other] / (1 - share) : 0;
-            for (var part = 0; part < MillWheat.PartCount; part++)
+            atOnce[passage][knob] += load;
+        }
+
+        var back = (Matrix.Build.DenseIdentity(feeds.Length) - Matrix.Build.DenseOfRowArrays(loops)).Inverse();
+        double[][] moved = [.. feeds.Select(_ => new double[knobs])];
+        for (var i = 0; i < moved.Length; i++)
+        {
+            for (var p = 0; p < moved.Length; p++)
             {
-                var row = stock.Slice(part * n, n);
-                into.Row(f, part)[column] += (probe.Counts(ways.Ways[other]) ? amount * Lanes.Sum(row) : 0)
-                    + (ways.Ways[other].To >= 0 ? amount * Lanes.Dot(row, worth.Into(ways.Ways[other].To, width).Slice(part * n, n)) : 0);
+                Lanes.Add(moved[i], atOnce[p], back[i, p]);
             }
         }
-    }
 
-    private static double Total(Columns of, int f, int column)
-    {
-        var sum = 0.0;
-        for (var part = 0; part < MillWheat.PartCount; part++)
-        {
-            sum += of.Row(f, part)[column];
-        }
-
-        return sum;
-    }
-
-    /// <summary>A row of columns for each part at each probe.</summary>
-    private sealed class Columns(int probes, int columns)
-    {
-        private readonly double[] numbers = new double[probes * MillWheat.PartCount * columns];
-
-        public Span<double> Row(int probe, int part) => numbers.AsSpan(((probe * MillWheat.PartCount) + part) * columns, columns);
+        return moved;
     }
 }
