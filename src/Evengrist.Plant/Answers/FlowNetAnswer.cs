@@ -14,10 +14,18 @@ public sealed record FlowNetAnswer(bool? Fits, CheckAnswer Check, IReadOnlyList<
     public static Reply<FlowNetAnswer> To(FlowNetCase posed)
     {
         ArgumentNullException.ThrowIfNull(posed);
-        var outcome = new FlowNet(posed.Flows, posed.Nodes).Reconcile(posed.Level);
+        return Of(new FlowNet(posed.Flows, posed.Nodes).Reconcile(posed.Level), posed.Level);
+    }
+
+    /// <summary>Answers what came of reconciling, or says why there is no answer.</summary>
+    /// <param name="outcome">What came of it.</param>
+    /// <param name="level">Chance of a false alarm it was judged by.</param>
+    public static Reply<FlowNetAnswer> Of(GrossErrorOutcome outcome, double level)
+    {
+        ArgumentNullException.ThrowIfNull(outcome);
         return outcome.First switch
         {
-            Balanced => new(new FlowNetAnswer((outcome.First as Reconciled)?.Fails(posed.Level) switch { true => false, false => true, null => null }, CheckAnswer.Of(outcome, posed.Level)!, [.. ((outcome as GrossErrorsNamed)?.Rest.Values ?? []).Select(ReconciledValueAnswer.Of)]), []),
+            Balanced => new(new FlowNetAnswer((outcome.First as Reconciled)?.Fails(level) switch { true => false, false => true, null => null }, CheckAnswer.Of(outcome, level)!, [.. ((outcome as GrossErrorsNamed)?.Rest.Values ?? []).Select(ReconciledValueAnswer.Of)]), []),
             ConstraintsClash clash => new(null, [$"What is said to be known exactly does not go together: {string.Join(", ", clash.Names)}. Give the streams there uncertainties."]),
             NotConverged none => new(null, [$"It did not come to rest in {none.Rounds} rounds: look for a share that is sought in a stream of nearly nothing."]),
             ReconcileRefused refused => new(null, refused.Faults),

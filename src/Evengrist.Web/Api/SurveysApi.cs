@@ -2,7 +2,9 @@ using System.ComponentModel;
 using Evengrist.Plant.Answers;
 using Evengrist.Records.Streams;
 using Evengrist.Streams.Surveys;
+using Evengrist.Web.Sights.Streams;
 using Evengrist.Web.Start;
+using Evengrist.Web.Visiting;
 
 namespace Evengrist.Web.Api;
 
@@ -15,12 +17,27 @@ internal static class SurveysApi
     public static void MapSurveys(this RouteGroupBuilder streams)
     {
         streams.MapGet("surveys", Show).WithSummary("Kept stream surveys, by unit, the first version first").Produces<StreamSurveysAnswer>();
+        streams.MapGet("surveys/check", Check).WithSummary("The newest survey of a unit held against the weighers of its flours: whether they agree, which measurement does not, every value reconciled; keeps nothing")
+            .WithDescription("For each flour F of the survey: t-F its weigher, t/h (the ledger's about that time when left out), u-F its ± of one standard, % of itself, a-F ash, p-F protein; rolls and rest, t/h, with u-rolls and u-rest, count together.")
+            .Produces<FlowNetAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
         streams.MapPost("surveys", (Delegate)KeepAsync).WithSummary("Keep a stream survey as its unit's next; say who with ?by=").WithDescription($"A survey looks like {Example}; yields in % of the wheat")
             .Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
     }
 
     private static IResult Show(MillDoor door, [Description("one unit alone")] string? unit) =>
         Results.Ok(new StreamSurveysAnswer([.. StreamSurveys.All(door.Mill!).Where(k => unit is null || k.Survey.Unit.Equals(unit, StringComparison.OrdinalIgnoreCase)).Select(k => StreamSurveyAnswer.Of(k.Version, k.By, k.Recorded, k.Survey))]));
+
+    private static IResult Check(HttpContext context, MillDoor door, [Description("Code of the unit.")] string? unit)
+    {
+        if (StreamSurveys.All(door.Mill!).LastOrDefault(k => k.Survey.Unit.Equals(unit, StringComparison.OrdinalIgnoreCase)) is not { } kept)
+        {
+            return Results.Problem($"No survey is kept of a unit \"{unit}\". GET /api/streams/surveys lists them.", statusCode: StatusCodes.Status404NotFound, title: "No such survey");
+        }
+
+        var ask = SurveyCheckAsk.Of(door.Mill!, kept.Survey, context.Request.Query.Typed);
+        return ask.Outcome is not { } outcome ? MixApi.Refuse(ask.Fields.Faults.Count > 0 ? ask.Fields.Faults : ["The ledger moved no flour about the survey's time: give t-F of a flour, t/h."])
+            : FlowNetAnswer.Of(outcome.Found, SurveyCheckAsk.Level) is { Answer: { } answer } ? Results.Ok(answer) : MixApi.Refuse(FlowNetAnswer.Of(outcome.Found, SurveyCheckAsk.Level).Reasons);
+    }
 
     private static async Task<IResult> KeepAsync(HttpContext context, MillDoor door)
     {

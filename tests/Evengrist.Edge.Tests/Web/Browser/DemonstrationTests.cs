@@ -32,6 +32,7 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/streams/divide")]
     [InlineData("/streams/divide/print")]
     [InlineData("/streams/survey")]
+    [InlineData("/streams/survey/check?unit=UA&t-WB=12.1&u-WB=0.5&a-WB=0.446")]
     [InlineData("/streams/additions?stop=FMA%20F-WB%201764706200%20malted%20barley%20flour&flow=12.075&s-minutes=25&m0-dose=0&m0-seconds=410&m1-dose=20&m1-seconds=300&m-wanted=250&m-u=5&g-base=11&g-wanted=12.5&g-gluten=77&a-ppm=250&a-content=10&e-market=United%20States&e-c:thiamin=1.6&e-c:riboflavin=1&e-c:niacin=13.3&e-c:folic%20acid=0.39&e-c:iron=11.1&e-o:iron=10&l-from=40&l-until=21.9&l-flour=12.075&l-set=1500&l-scale=0.05&l-u=0.5&h-ash=0.474&h-dose=400&h-content=60&r-into=WB&r-of=WB&r-percent=5&r-most=5&r-oldest=30&r-protein-run=11.65&r-protein-rework=12.85&r-protein-least=11.6&r-enriched=yes")]
     [InlineData("/season/buying/print")]
     [InlineData("/season/buying")]

@@ -54,6 +54,39 @@ public sealed class StreamsOfTheYearTests(DemonstrationSite site)
         var start = Tickets.Plain(await flours.Content.ReadAsStringAsync());
         Assert.Contains("The flours stand here from now on.", start, StringComparison.Ordinal);
         Assert.Contains("HG 1M 2M 60.00 0.533", start, StringComparison.Ordinal); // (3000·0.4 + 1500·0.8)/4500
+
+        // By hand: 4.5 t/h of spouts, 2 % each, against 4.6 ± 0.5 %: variances 0.0036 + 0.0009 + 0.000529, so 1M takes 0.0716 of the 0.1 and 2M 0.0179; together 4.5895 of 7.5 t/h.
+        const string Check = "/streams/survey/check?unit=UB&t-HG=4.6";
+        Assert.Contains("They go together.", await Tickets.TextAsync(client, Check), StringComparison.Ordinal);
+        using var reconciled = await WebSite.PostAsync(client, Check, Check, [new("_handler", "reconciled")]);
+        var curve = Tickets.Plain(await reconciled.Content.ReadAsStringAsync());
+        Assert.Contains("Reconciled with the weighers.", curve, StringComparison.Ordinal);
+        Assert.Contains("straight all 61.19", curve, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("unit=UA", "They go together.")] // The ledger's own flows about that time.
+    [InlineData("unit=UA&t-WB=12.6&a-WB=0.446&p-WB=12.0", "Look first at")]
+    [InlineData("unit=UA&t-WB=-4", "WB: it lies above 0 and at most at 1000 t/h; got -4.")]
+    [InlineData("unit=UA&t-WB=much", "WB, t/h: a number such as 12.5 is needed; read “much”.")]
+    [InlineData("unit=UA&t-WB=12&u-WB=0", "its ± of one standard lies above 0")]
+    [InlineData("unit=UA&t-WB=&t-C1=&t-C2=", "Nothing is there to hold the survey against")]
+    public async Task Check_OfTheKeptSurvey_Says(string query, string says)
+    {
+        using var client = site.Client();
+        Assert.Contains(says, await Tickets.TextAsync(client, "/streams/survey/check?" + query), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Check_OverHttp_NamesWhatDoesNotFit()
+    {
+        using var client = site.Client();
+        var answer = JsonDocument.Parse(await client.GetStringAsync(new Uri("/api/streams/surveys/check?unit=ua&t-C1=1.2", UriKind.Relative))).RootElement;
+        Assert.False(answer.GetProperty("fits").GetBoolean());
+        Assert.NotEmpty(answer.GetProperty("check").GetProperty("suspects").EnumerateArray());
+        using var nowhere = await client.GetAsync(new Uri("/api/streams/surveys/check?unit=zz", UriKind.Relative));
+        using var bad = await client.GetAsync(new Uri("/api/streams/surveys/check?unit=UA&a-C1=x", UriKind.Relative));
+        Assert.Equal((HttpStatusCode.NotFound, HttpStatusCode.BadRequest), (nowhere.StatusCode, bad.StatusCode));
     }
 
     [Theory]
