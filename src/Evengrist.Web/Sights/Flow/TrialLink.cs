@@ -1,5 +1,6 @@
 using System.Globalization;
 using Evengrist.Milling.Suggesting;
+using Evengrist.Records.Milling;
 using Microsoft.AspNetCore.Http.Extensions;
 
 namespace Evengrist.Web.Sights.Flow;
@@ -9,11 +10,27 @@ public static class TrialLink
 {
     private static readonly string[] Basics = ["unit", "flow", "moisture", "ash", "protein", "basis", "hardness", "fn", "survey", "releases", "flour", "feed", "patent"];
 
+    private static readonly string[] OfThePage = ["unit", "trial", "done", "asof", "draws", "page"];
+
     /// <summary>Another page of the same mill with the same basics.</summary>
     public static string To(string path, IQueryCollection typed, string unit, params IEnumerable<KeyValuePair<string, string>> more)
     {
         ArgumentNullException.ThrowIfNull(typed);
         return path + new QueryBuilder(Basics.Skip(1).Where(typed.ContainsKey).Select(k => KeyValuePair.Create(k, typed[k].ToString())).Prepend(KeyValuePair.Create("unit", unit)).Concat(more));
+    }
+
+    /// <summary>What was typed of a trial: all but the unit and what the page says by itself.</summary>
+    public static IReadOnlyDictionary<string, string> Typed(IQueryCollection typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        return typed.Where(t => !OfThePage.Contains(t.Key) && t.Value.ToString().Length > 0).ToDictionary(t => t.Key, t => t.Value.ToString(), StringComparer.Ordinal);
+    }
+
+    /// <summary>The page that opens a kept trial.</summary>
+    public static string Open(KeptTrial trial, params IEnumerable<KeyValuePair<string, string>> more)
+    {
+        ArgumentNullException.ThrowIfNull(trial);
+        return "/milling/trial" + new QueryBuilder(trial.Paper.Typed.Prepend(KeyValuePair.Create("trial", trial.Paper.Name)).Prepend(KeyValuePair.Create("unit", trial.Paper.Unit)).Concat(more));
     }
 
     /// <summary>Moves as fields of a trial.</summary>

@@ -30,6 +30,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling/trial?unit=UA&gap-B3C=210&flour=430&feed=200&patent=1M%202M&cloths=B1%201120%201000")]
     [InlineData("/milling/trial?unit=UA&survey=no&gap-B3C=210&flour=430&feed=200&patent=1M%202M&draws=400")]
     [InlineData("/milling/trial?unit=UB&gap-B2=-5&releases=B1")]
+    [InlineData("/milling/trials?unit=UA")]
     [InlineData("/milling/suggest?unit=UA&survey=no")]
     [InlineData("/milling/suggest?unit=UA&survey=no&what=Yield&of=together&way=up&by=0.3&patent=1M%202M%201MF&keep-ash-rise=0&flour=430&feed=200")]
     [InlineData("/milling/suggest?unit=UB&what=Ash&by=-1&keep-ash-fall=x")]
