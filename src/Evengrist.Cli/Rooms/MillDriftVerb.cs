@@ -13,7 +13,7 @@ internal static class MillDriftVerb
         new Command("drift", "What drifted in a posed mill by its dated tests: wear, rolls moved, torn cloths, chokes, wet feed; how likely, what it costs a day, what to measure next. Needs no records."), voice,
         MillSolveCase.Help, MillSolveCase.Read, MillDriftAnswer.To, answer => Say(answer, voice));
 
-    private static void Say(MillDriftAnswer answer, Voice voice)
+    internal static void Say(MillDriftAnswer answer, Voice voice)
     {
         voice.Say(answer.Found.Count == 0 ? "Nothing drifted that these tests show. Every ± is k = 2." : "What drifted, what costs most first. Every ± is k = 2.");
         foreach (var found in answer.Found)

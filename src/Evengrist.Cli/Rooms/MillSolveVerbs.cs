@@ -97,7 +97,7 @@ internal static class MillSolveVerbs
         }
     }
 
-    private static void Say(MillFitAnswer answer, Voice voice)
+    internal static void Say(MillFitAnswer answer, Voice voice)
     {
         voice.Say($"tuned on {answer.Figures} figures in {answer.Rounds} rounds" + string.Concat(answer.Scatter.Select(s => $"; {s.Key} {Number(s.Value, 1)} times further off than said")) + ". Every ± is k = 2.");
         var factors = new TextTable("what", "where", "factor", "± %", "before %");

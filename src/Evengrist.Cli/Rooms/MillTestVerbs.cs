@@ -12,7 +12,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Mill tests that a mill keeps: what is kept, keeping those of a file, striking one.</summary>
 internal static class MillTestVerbs
 {
-    public static Command Of(Voice voice, IClock clock) => new("tests", "Mill tests kept with the mill: release tests, sieve analyses and surveys, dated, each with the wheat and settings of then.") { Show(voice, clock), Add(voice, clock), Strike(voice, clock) };
+    public static Command Of(Voice voice, IClock clock) => new("tests", "Mill tests kept with the mill: release tests, sieve analyses and surveys, dated, each with the wheat and settings of then.") { Show(voice, clock), Add(voice, clock), Strike(voice, clock), KeptTestsVerbs.Fit(voice, clock), KeptTestsVerbs.Drift(voice, clock) };
 
     private static Command Show(Voice voice, IClock clock)
     {

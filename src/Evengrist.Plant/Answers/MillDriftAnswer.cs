@@ -22,13 +22,49 @@ public sealed record MillDriftAnswer(IReadOnlyList<DriftAnswer> Found, IReadOnly
             return new Reply<MillDriftAnswer>(null, undated);
         }
 
-        var tests = posed.MillTests;
-        return MillDrift.Of([.. tests.Zip(posed.Tests, (test, typed) => new DatedTest(typed.At!.Value, test))], MillFit.Of(tests), posed.Prices) switch
+        return To([.. posed.MillTests.Zip(posed.Tests, (test, typed) => new DatedTest(typed.At!.Value, test))], posed.Prices);
+    }
+
+    /// <summary>Looks through dated tests, or says why not.</summary>
+    /// <param name="tests">The tests.</param>
+    /// <param name="prices">What flour and feed bring; null for no money.</param>
+    public static Reply<MillDriftAnswer> To(IReadOnlyList<DatedTest> tests, DriftPrices? prices)
+    {
+        ArgumentNullException.ThrowIfNull(tests);
+        return MillDrift.Of(tests, MillFit.Of([.. tests.Select(t => t.Test)]), prices) switch
         {
-            DriftLooked looked => new Reply<MillDriftAnswer>(new MillDriftAnswer([.. looked.Found.Select(Of)], looked.Series, Remarked(posed)), []),
+            DriftLooked looked => new Reply<MillDriftAnswer>(new MillDriftAnswer([.. looked.Found.Select(Of)], looked.Series, Remarked(prices)), []),
             DriftNotLooked not => new Reply<MillDriftAnswer>(null, not.Reasons),
             var other => throw new InvalidOperationException($"Looking for drift ended as {other.GetType().Name}."),
         };
+    }
+
+    /// <summary>What keeps prices from being meant, in a sentence; null where nothing does.</summary>
+    public static string? FaultOf(DriftPrices prices)
+    {
+        ArgumentNullException.ThrowIfNull(prices);
+        return prices.Feed < 0 || prices.Flour < prices.Feed ? "Flour brings no less than feed, and feed no less than nothing: give both in money per tonne." : null;
+    }
+
+    /// <summary>How much of a drift there is by the newest test, ± k = 2, in words.</summary>
+    public static string Amount(DriftFound found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        var (of, half) = (found.Amount.Value, 2 * found.Amount.Uncertainty);
+        return found.Cause.Kind switch
+        {
+            DriftKind.Torn => N($"{100 * of:0.0} ± {100 * half:0.0} % of what should stay over it falls through"),
+            DriftKind.WetFeed => N($"{of:0.0} ± {half:0.0} points of moisture more"),
+            DriftKind.Choke => N($"size that passes {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
+            _ => N($"nip {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
+        };
+    }
+
+    /// <summary>What to measure next to be sure of a drift, in words; null where nothing would tell or it is sure enough.</summary>
+    public static string? Next(DriftFound found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return found.Next is { } next ? $"{next.What}: {next.Times} time{(next.Times == 1 ? "" : "s")} to expect odds of twenty to one" : null;
     }
 
     /// <summary>A cause in words.</summary>
@@ -45,27 +81,21 @@ public sealed record MillDriftAnswer(IReadOnlyList<DriftAnswer> Found, IReadOnly
         };
     }
 
-    private static DriftAnswer Of(DriftFound found)
-    {
-        var (of, half) = (found.Amount.Value, 2 * found.Amount.Uncertainty);
-        return new DriftAnswer(
-            Words(found.Cause), $"{found.Cause.Kind}", found.Cause.Passage, found.Cause.Kind is DriftKind.Torn ? found.Cause.Outlet : null, found.Since,
-            found.Cause.Kind switch
-            {
-                DriftKind.Torn => N($"{100 * of:0.0} ± {100 * half:0.0} % of what should stay over it falls through"),
-                DriftKind.WetFeed => N($"{of:0.0} ± {half:0.0} points of moisture more"),
-                DriftKind.Choke => N($"size that passes {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
-                _ => N($"nip {100 * (Math.Exp(of) - 1):+0;−0} ± {100 * half:0} %"),
-            },
-            found.Probability, [.. found.Rivals.Select(r => N($"{Words(r.Cause)} ({100 * r.Probability:0} in 100)"))], found.Evidence,
-            found.Next is { } next ? $"{next.What}: {next.Times} time{(next.Times == 1 ? "" : "s")} to expect odds of twenty to one" : null,
-            PlusMinus.Of(found.Cost.FlourPoints), found.Cost.AshPoints,
-            found.Cost.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, found.Cause.ToLookAt);
-    }
+    private static DriftAnswer Of(DriftFound found) => new(
+        Words(found.Cause), $"{found.Cause.Kind}", found.Cause.Passage, found.Cause.Kind is DriftKind.Torn ? found.Cause.Outlet : null, found.Since, Amount(found),
+        found.Probability, [.. found.Rivals.Select(r => N($"{Words(r.Cause)} ({100 * r.Probability:0} in 100)"))], found.Evidence, Next(found),
+        PlusMinus.Of(found.Cost.FlourPoints), found.Cost.AshPoints,
+        found.Cost.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, found.Cause.ToLookAt);
 
-    private static string[] Remarked(MillSolveCase posed) =>
+    private static string[] Remarked(DriftPrices? prices) =>
     [
-        posed.Prices is null ? "No prices were given, so drifts are ranked by the flour they cost." : "Costs are of flour and feed at the prices given, at the newest settings and wheat.",
+        prices is null ? "No prices were given, so drifts are ranked by the flour they cost." : "Costs are of flour and feed at the prices given, at the newest settings and wheat.",
+        .. Cautions,
+    ];
+
+    /// <summary>What must be said with every drift.</summary>
+    public static IReadOnlyList<string> Cautions { get; } =
+    [
         "Flour is counted at the ash it would have without the drift: where ash rose, the streams of most ash go to feed until it is back; no credit is given where it fell.",
         "Odds before data and usual sizes of drifts are ours. A cause is a suspicion until a person has looked; two causes that do the same to the figures measured cannot be told apart.",
         MillSolveAnswer.Caution,

@@ -1,4 +1,6 @@
 using Evengrist.Milling.Learning;
+using Evengrist.Milling.Sheet;
+using Evengrist.Milling.Stock;
 using Evengrist.Plant.Cases;
 
 namespace Evengrist.Plant.Answers;
@@ -18,9 +20,18 @@ public sealed record MillFitAnswer(int Figures, int Rounds, IReadOnlyDictionary<
     public static Reply<MillFitAnswer> To(MillSolveCase posed)
     {
         ArgumentNullException.ThrowIfNull(posed);
-        return MillFit.Of(posed.MillTests) switch
+        return To(posed.MillTests, posed.FlowSheet, posed.Wheat.Of());
+    }
+
+    /// <summary>Tunes to tests, or says why not.</summary>
+    /// <param name="tests">The tests.</param>
+    /// <param name="sheet">The flow sheet that is asked about.</param>
+    /// <param name="wheat">The wheat that is asked about.</param>
+    public static Reply<MillFitAnswer> To(IReadOnlyList<MillTest> tests, FlowSheet sheet, MillWheat wheat)
+    {
+        return MillFit.Of(tests) switch
         {
-            MillTuned tuned => new Reply<MillFitAnswer>(Of(tuned, posed), []),
+            MillTuned tuned => new Reply<MillFitAnswer>(Of(tuned, sheet, wheat), []),
             MillNotTuned not => new Reply<MillFitAnswer>(null, not.Reasons),
             var other => throw new InvalidOperationException($"Tuning ended as {other.GetType().Name}."),
         };
@@ -70,12 +81,12 @@ public sealed record MillFitAnswer(int Figures, int Rounds, IReadOnlyDictionary<
         static string Part(string name) => name switch { "InnerEndosperm" => "the inner endosperm", "MiddleEndosperm" => "the middle endosperm", "OuterEndosperm" => "the outer endosperm", _ => name.ToLowerInvariant() };
     }
 
-    private static MillFitAnswer Of(MillTuned tuned, MillSolveCase posed) => new(
+    private static MillFitAnswer Of(MillTuned tuned, FlowSheet sheet, MillWheat wheat) => new(
         tuned.Tuning.Figures, tuned.Rounds, tuned.Tuning.Scatter.ToDictionary(s => $"{s.Key}", s => s.Value),
         [.. tuned.Tuning.Keys.Select(k => (Key: k, Found: tuned.Tuning.Of(k))).OrderBy(x => x.Found.Uncertainty / x.Found.Before).Select(x => new TuneAnswer(
             $"{x.Key.Kind}", x.Key.Where, x.Key.Kind is TuneKind.Cut ? x.Key.Outlet : null, x.Found.Factor, 200 * x.Found.Uncertainty, 200 * x.Found.Before))],
         [.. tuned.Compared.OrderByDescending(c => Math.Abs(c.Deviation))],
-        [.. Confused.Of(posed.FlowSheet, posed.Wheat.Of(), tuned.Tuning).Select(Words)], [.. NextTest.Of(posed.FlowSheet, posed.Wheat.Of(), tuned.Tuning).Take(5)],
+        [.. Confused.Of(sheet, wheat, tuned.Tuning).Select(Words)], [.. NextTest.Of(sheet, wheat, tuned.Tuning).Take(5)],
         ["A factor holds what the model leaves out too: it is no measurement of wear by itself.", MillSolveAnswer.Caution]);
 }
 

@@ -4,6 +4,7 @@ using Evengrist.Milling.Drift;
 using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
+using Evengrist.Plant.Answers;
 using Evengrist.Quantities;
 
 namespace Evengrist.Plant.Cases;
@@ -112,7 +113,7 @@ public sealed record MillSolveCase(JsonElement Sheet, PosedWheat Wheat)
             .. Wheat.Faults().Select(f => Fault.Told("$.wheat", f)), .. (TryWheat?.Faults() ?? []).Select(f => Fault.Told("$.tryWheat", f)), .. (Try?.Faults(sheet) ?? []).Select(f => Fault.Told("$.try", f)),
             .. Basis.IsStated ? Array.Empty<Fault>() : [Fault.Told("$.basis", "Ash and protein need a moisture basis: dry, 14mb or another.")],
             .. Tests.SelectMany((t, i) => t.Faults(sheet, Wheat, Basis).Select(f => Fault.Told($"$.tests[{i}]", f))),
-            .. Prices is { } prices && (prices.Feed < 0 || prices.Flour < prices.Feed) ? [Fault.Told("$.prices", "Flour brings no less than feed, and feed no less than nothing: give both in money per tonne.")] : Array.Empty<Fault>(),
+            .. Prices is { } prices && MillDriftAnswer.FaultOf(prices) is { } wrong ? [Fault.Told("$.prices", wrong)] : Array.Empty<Fault>(),
             .. Samples is { } samples && DrawsSpec.FaultOf(samples) is { } few ? [Fault.Told("$.samples", few)] : Array.Empty<Fault>(),
             .. Sets.Where(s => s.Products.Count == 0).Select(s => Fault.Told("$.sets", $"{s.Name} has no product: give it one or leave it out.")),
             .. Sets.SelectMany(s => s.Products).Concat(PricePerTonne?.Keys ?? []).Where(c => !products.Contains(c)).Distinct().Select(c => Fault.Told("$", $"There is no product {c} on the flow sheet.")),

@@ -12,6 +12,9 @@ namespace Evengrist.Records.Milling;
 /// <param name="LeftOut">What was left out and why, each a sentence.</param>
 public sealed record MillTestHistory(string Unit, FlowSheet Sheet, IReadOnlyList<DatedTest> Tests, IReadOnlyList<string> LeftOut)
 {
+    /// <summary>What it was gathered from, in versions: the same where nothing has changed.</summary>
+    public string Mark { get; private init; } = "";
+
     /// <summary>The tests alone.</summary>
     public IReadOnlyList<MillTest> MillTests => [.. Tests.Select(t => t.Test)];
 
@@ -31,6 +34,9 @@ public sealed record MillTestHistory(string Unit, FlowSheet Sheet, IReadOnlyList
         return new MillTestHistory(
             unit, newest,
             [.. kept.Where(t => fits.GetValueOrDefault(t.Paper.SheetVersion)).Select(t => new DatedTest(t.Paper.TakenAt, t.Paper.On(t.Code, sheets.First(s => s.Version == t.Paper.SheetVersion).Sheet)))],
-            [.. kept.Where(t => !fits.GetValueOrDefault(t.Paper.SheetVersion)).Select(t => $"{t.Code} is left out: flow sheet version {t.Paper.SheetVersion} had other passages, cloths or first break than version {sheets[^1].Version}.")]);
+            [.. kept.Where(t => !fits.GetValueOrDefault(t.Paper.SheetVersion)).Select(t => $"{t.Code} is left out: flow sheet version {t.Paper.SheetVersion} had other passages, cloths or first break than version {sheets[^1].Version}.")])
+        {
+            Mark = $"{unit} {sheets[^1].Version}: {string.Join(' ', kept.Select(t => $"{t.Code}/{t.Version}"))}",
+        };
     }
 }

@@ -1,10 +1,12 @@
 using System.ComponentModel;
+using Evengrist.Milling.Drift;
 using Evengrist.Milling.Learning;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using Evengrist.Records.Milling;
 using Evengrist.Web.Start;
 using Evengrist.Web.Visiting;
+using NodaTime;
 
 namespace Evengrist.Web.Api;
 
@@ -23,7 +25,36 @@ internal static class MillTestsApi
             .Accepts<object>("text/csv", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet").Produces<KeptAnswer[]>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
         milling.MapPost("tests/{code}/strike", Strike).WithSummary("Strike a mill test: it stays to be read and counts no longer; say who with ?by=, why with ?reason= and which version with ?after=")
             .Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
+        milling.MapGet("units/{unit}/fit", Fit).WithSummary("What a unit's kept tests say of it: factors on the model ±, measured figures beside the model's; takes seconds").Produces<MillFitAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        milling.MapGet("units/{unit}/drift", Drift).WithSummary("What drifted in a unit by its kept tests, what it costs a day, what to measure next; takes seconds").Produces<MillDriftAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
     }
+
+    private static IResult Fit(MillDoor door, IClock clock, string unit, [Description(ApiMoment.Says)] string? asof) =>
+        Of(door, clock, unit, asof, history => history.Tests.Count == 0 ? new Reply<MillFitAnswer>(null, [$"No test of {unit} stands by that moment: the mill is not tuned."]) : MillFitAnswer.To(history.MillTests, history.Sheet, history.Tests[^1].Test.Wheat));
+
+    private static IResult Drift(MillDoor door, IClock clock, string unit, [Description("what flour brings, money a tonne; left out, no money")] decimal? flour, [Description("what bran, wheatfeed and germ bring")] decimal? feed, [Description(ApiMoment.Says)] string? asof)
+    {
+        var prices = flour is null && feed is null ? null : new DriftPrices(flour ?? 0, feed ?? 0);
+        return prices is not null && MillDriftAnswer.FaultOf(prices) is { } wrong ? Refuse([wrong]) : Of(door, clock, unit, asof, history => MillDriftAnswer.To(history.Tests, prices));
+    }
+
+    private static IResult Of<T>(MillDoor door, IClock clock, string unit, string? asof, Func<MillTestHistory, Reply<T>> answer)
+        where T : class
+    {
+        if (ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } until)
+        {
+            return ApiMoment.Bad(asof);
+        }
+
+        if (MillTestHistory.Of(door.Mill!, unit, until) is not { } history)
+        {
+            return Refuse([$"No flow sheet of a unit {unit} is kept: /api/milling/units lists the units."]);
+        }
+
+        return Posed.Result(answer(history));
+    }
+
+    private static IResult Refuse(IReadOnlyList<string> faults) => Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not asked rightly", extensions: new Dictionary<string, object?> { ["faults"] = faults });
 
     private static IResult Show(MillDoor door, [Description("one unit alone")] string? unit) =>
         Results.Ok(new MillTestsAnswer([.. MillTests.Newest(door.Mill!).Where(t => unit is null || t.Paper.Unit.Equals(unit, StringComparison.OrdinalIgnoreCase)).Select(t => KeptMillTestAnswer.Of(t.Code, t.Version, t.By, t.Recorded, t.Paper))]));

@@ -120,6 +120,25 @@ public sealed class MillTestPagesTests(WebSite site)
         }
     }
 
+    [Fact]
+    public async Task Drift_WithoutAHistory_SaysWhatToEnter()
+    {
+        using var client = await ClientAsync("K5");
+        Assert.Contains("No test of K5 stands by this moment: there is no history to see drift in.", await Tickets.TextAsync(client, "/milling/drift?unit=K5"), StringComparison.Ordinal);
+        Assert.Contains("There is no unit to look at.", await Tickets.TextAsync(client, "/milling/drift?unit=Q"), StringComparison.Ordinal);
+        Assert.Contains("none: not tuned", await Tickets.TextAsync(client, "/milling"), StringComparison.Ordinal);
+        foreach (var (address, status, says) in new[]
+        {
+            ("units/K5/drift", HttpStatusCode.UnprocessableEntity, "4 or more are needed"), ("units/K5/fit", HttpStatusCode.UnprocessableEntity, "the mill is not tuned"), ("units/Q/drift", HttpStatusCode.BadRequest, "No flow sheet of a unit Q"),
+            ("units/K5/drift?flour=100&feed=200", HttpStatusCode.BadRequest, "Flour brings no less than feed"), ("units/K5/drift?asof=soon", HttpStatusCode.BadRequest, "is no moment"),
+        })
+        {
+            using var answer = await client.GetAsync(new Uri($"/api/milling/{address}", UriKind.Relative));
+            Assert.Equal(status, answer.StatusCode);
+            Assert.Contains(says, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        }
+    }
+
     private static Dictionary<string, string> Fields() => new()
     {
         ["_handler"] = "test", ["taken"] = "2025-09-10T09:00", ["by"] = "Ben Roller", ["sheet"] = "1", ["flow"] = "17.5", ["moisture"] = "16", ["ash"] = "1.7", ["protein"] = "14.4", ["wheat-basis"] = "dry", ["hardness"] = "65", ["fn"] = "380",

@@ -12,7 +12,9 @@ public sealed class MillTunings
     private readonly ConcurrentDictionary<string, Lazy<MillFitOutcome>> kept = new(StringComparer.Ordinal);
 
     /// <summary>Tunes to tests, or finds the same tuning again.</summary>
-    public MillFitOutcome Of(IReadOnlyList<MillTest> tests)
+    /// <param name="tests">The tests.</param>
+    /// <param name="goOn">Told how far it is; false where it is to stop, and then nothing is kept.</param>
+    public MillFitOutcome Of(IReadOnlyList<MillTest> tests, Func<string, bool>? goOn = null)
     {
         ArgumentNullException.ThrowIfNull(tests);
         if (kept.Count >= Most)
@@ -20,7 +22,14 @@ public sealed class MillTunings
             kept.Clear();
         }
 
-        return kept.GetOrAdd(string.Join('\n', tests.Select(Words)), _ => new Lazy<MillFitOutcome>(() => MillFit.Of(tests))).Value;
+        var (key, isStopped) = (string.Join('\n', tests.Select(Words)), false);
+        var outcome = kept.GetOrAdd(key, _ => new Lazy<MillFitOutcome>(() => MillFit.Of(tests, null, doing => !(isStopped |= goOn?.Invoke(doing) is false)))).Value;
+        if (isStopped)
+        {
+            kept.TryRemove(key, out _);
+        }
+
+        return outcome;
     }
 
     /// <summary>Tuned to tests; not tuned where there are none, or where they do not tune it, with why.</summary>

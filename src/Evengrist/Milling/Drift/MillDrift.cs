@@ -16,7 +16,8 @@ public static class MillDrift
     /// <param name="tests">The tests; the passages and products of all their flow sheets are the same, their settings may differ.</param>
     /// <param name="fit">The mill tuned to those tests.</param>
     /// <param name="prices">What flour and feed bring; null for no money.</param>
-    public static DriftOutcome Of(IReadOnlyList<DatedTest> tests, MillFitOutcome fit, DriftPrices? prices = null)
+    /// <param name="goOn">Told how far it is; false where it is to stop.</param>
+    public static DriftOutcome Of(IReadOnlyList<DatedTest> tests, MillFitOutcome fit, DriftPrices? prices = null, Func<string, bool>? goOn = null)
     {
         ArgumentNullException.ThrowIfNull(tests);
         if (tests.Select(t => t.At).Distinct().Count() < FewestTests)
@@ -35,10 +36,16 @@ public static class MillDrift
         var equations = new DriftEquations(rows, tuned.Tuning);
         var all = DriftCandidate.All(inOrder[^1].Test.Sheet, keys, rows, inOrder);
         List<Stage> stages = [];
-        while (stages.Count < MostFound && Look(equations, all, inOrder, keys, tuned.Tuning) is { } stage)
+        bool GoOn() => goOn?.Invoke($"Looking for what drifted: {stages.Count} found") ?? true;
+        while (stages.Count < MostFound && GoOn() && Look(equations, all, inOrder, keys, tuned.Tuning) is { } stage)
         {
             stages.Add(stage);
             equations.Take(stage.Best.Column, stage.Best.Spread);
+        }
+
+        if (!GoOn())
+        {
+            return new DriftNotLooked(["Looking for drift was stopped."]);
         }
 
         var reckoning = new DriftReckoning(inOrder[^1], keys, Sound(equations, keys, tuned.Tuning));

@@ -17,7 +17,8 @@ public static class MillFit
     /// <summary>Tunes to tests.</summary>
     /// <param name="tests">The tests; the passages and products of all their flow sheets are the same, their settings may differ.</param>
     /// <param name="errors">How uncertain figures are; the usual where null.</param>
-    public static MillFitOutcome Of(IReadOnlyList<MillTest> tests, TestErrors? errors = null)
+    /// <param name="goOn">Told how far it is; false where it is to stop.</param>
+    public static MillFitOutcome Of(IReadOnlyList<MillTest> tests, TestErrors? errors = null, Func<string, bool>? goOn = null)
     {
         ArgumentNullException.ThrowIfNull(tests);
         errors ??= TestErrors.Usual;
@@ -28,15 +29,22 @@ public static class MillFit
 
         var none = MillTuning.None(tests[0].Sheet);
         string[] faults = [.. tests.SelectMany(t => t.Faults()), .. tests.Where(t => !TunePrior.Keys(t.Sheet).SequenceEqual(none.Keys)).Select(t => $"{t.Name}: its flow sheet has other passages, cloths or first break than that of {tests[0].Name}. Tune to tests of one flow sheet; only its settings may differ.")];
-        return faults.Length > 0 ? new MillNotTuned(faults) : Tune(tests, errors, none);
+        return faults.Length > 0 ? new MillNotTuned(faults) : Tune(tests, errors, none, goOn ?? (_ => true));
     }
 
     // A kind of figure that lies further off than it was said to counts for less the second time. Not again: what counts for less lies still further off.
-    private static MillFitOutcome Tune(IReadOnlyList<MillTest> tests, TestErrors errors, MillTuning none)
+    private static MillFitOutcome Tune(IReadOnlyList<MillTest> tests, TestErrors errors, MillTuning none, Func<string, bool> goOn)
     {
-        var first = Settle(tests, errors, none, [], none.Values.Clone());
+        var isStopped = false;
+        bool GoOn(string doing) => !(isStopped |= !goOn(doing));
+        var first = Settle(tests, errors, none, [], none.Values.Clone(), GoOn);
         var scatter = first is null ? [] : Scatter(none, first);
-        var settled = first is null || scatter.Count == 0 ? first : Settle(tests, errors, none, scatter, first.Values);
+        var settled = first is null || scatter.Count == 0 || isStopped ? first : Settle(tests, errors, none, scatter, first.Values, GoOn);
+        if (isStopped)
+        {
+            return new MillNotTuned(["Tuning was stopped before it had settled."]);
+        }
+
         if (settled is null)
         {
             return new MillNotTuned([$"Tuning did not settle in {MostRounds} rounds. Leave out the test that fits least and try again."]);
@@ -51,7 +59,7 @@ public static class MillFit
         return new MillTuned(tuning, first!.Rounds + (ReferenceEquals(first, settled) ? 0 : settled.Rounds), [.. settled.Rows.Select(r => new ComparedFigure(r.Test, r.What, r.Measured, r.Figure.Value, r.Sigma))]);
     }
 
-    private static Settled? Settle(IReadOnlyList<MillTest> tests, TestErrors errors, MillTuning none, Dictionary<FigureKind, double> scatter, Vector<double> values)
+    private static Settled? Settle(IReadOnlyList<MillTest> tests, TestErrors errors, MillTuning none, Dictionary<FigureKind, double> scatter, Vector<double> values, Func<string, bool> goOn)
     {
         var before = none.Prior.Inverse();
         double Sigma(TestRow row) => row.Sigma * scatter.GetValueOrDefault(row.Figure.Kind, 1);
@@ -59,7 +67,7 @@ public static class MillFit
         double Cost(TestRow[] of, Vector<double> at) => of.Sum(r => Math.Pow((r.Measured - r.Figure.Value) / Sigma(r), 2)) + (at * (before * at));
         var (rows, damping) = (Rows(values), 1e-3);
         var cost = Cost(rows, values);
-        for (var round = 1; round <= MostRounds; round++)
+        for (var round = 1; round <= MostRounds && goOn($"Tuning to {tests.Count} tests, round {round}"); round++)
         {
             var (information, pull) = (before.Clone(), -(before * values));
             foreach (var row in rows)

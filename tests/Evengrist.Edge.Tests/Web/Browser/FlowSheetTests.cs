@@ -13,6 +13,7 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling/trial")]
     [InlineData("/milling/tests")]
     [InlineData("/milling/suggest")]
+    [InlineData("/milling/drift")]
     public async Task Page_OfAMillWithoutASheet_IsAccessibleAndFits(string path)
     {
         await using var visitor = await chromium.VisitorAsync(tiny.Address, 1280, dark: false);
@@ -25,6 +26,8 @@ public sealed class FlowSheetTests(WebSite tiny, DemonstrationSite site, Chromiu
     [InlineData("/milling/sheet/passage?unit=UA&code=B1")]
     [InlineData("/milling/sheet/print?unit=UB")]
     [InlineData("/milling/tests?unit=UA")]
+    [InlineData("/milling/drift?unit=UB")]
+    [InlineData("/milling/drift?unit=UA&flour=430&feed=200")]
     [InlineData("/milling/tests/test?code=UA-2026-01-12T0900")]
     [InlineData("/milling/trial?unit=UA&survey=no")]
     [InlineData("/milling/trial?unit=UA&gap-B3C=210&flour=430&feed=200&patent=1M%202M&cloths=B1%201120%201000")]
