@@ -49,7 +49,7 @@ internal static class MillSolveVerbs
             }
 
             by.To(voice);
-            voice.Say($"work of the rolls {Signed(change.RollKilowatts, 0)} kW (not tuned)" + (change.MoneyPerDay is { } money ? $"; money in 24 h {Signed(money.Value, 0)} ± {Number(money.Half, 0)}" : ""));
+            voice.Say($"work of the rolls {Signed(change.RollKilowatts.Value, 1)} ± {Number(change.RollKilowatts.Half, 1)} kW, {Signed(change.RollKilowattHoursPerTonne.Value, 2)} ± {Number(change.RollKilowattHoursPerTonne.Half, 2)} kWh for a tonne of wheat (no work is measured)" + (change.MoneyPerDay is { } money ? $"; money in 24 h {Signed(money.Value, 0)} ± {Number(money.Half, 0)}" : ""));
         }
 
         if (answer.Draws is { } draws)

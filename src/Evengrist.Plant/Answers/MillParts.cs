@@ -28,8 +28,8 @@ public sealed record MillProductAnswer(string Name, PlusMinus YieldPercent, Plus
         set.Name, PlusMinus.Of(set.YieldPercent), PlusMinus.Of(set.AshPercentDry, 1 / basis.ToDry), PlusMinus.Of(set.ProteinPercentDry, 1 / basis.ToDry), solved?.Flow.MoisturePercent, solved?.Flow.DamagedPercentDry, solved?.Flow.FallingNumber);
 }
 
-/// <summary>What settings tried would change: passages, products and all flour, money in 24 h in the currency of the prices, work of the rolls.</summary>
-public sealed record MillChangeAnswer(IReadOnlyList<MillPassageChangeAnswer> Passages, IReadOnlyList<MillProductAnswer> Products, PlusMinus? MoneyPerDay, double RollKilowatts);
+/// <summary>What settings tried would change: passages, products and all flour, money in 24 h in the currency of the prices, work of the rolls in kW and in kWh for a tonne of wheat to first break.</summary>
+public sealed record MillChangeAnswer(IReadOnlyList<MillPassageChangeAnswer> Passages, IReadOnlyList<MillProductAnswer> Products, PlusMinus? MoneyPerDay, PlusMinus RollKilowatts, PlusMinus RollKilowattHoursPerTonne);
 
 /// <summary>Change of a passage.</summary>
 public sealed record MillPassageChangeAnswer(string Code, PlusMinus DryTonnesPerHour, PlusMinus? ReleasePercent);

@@ -40,36 +40,36 @@ public sealed record MillSolveAnswer(
         }
 
         var trial = MillTrial.Of(posed.FlowSheet, posed.Try, posed.Wheat.Of(), posed.TryWheat?.Of(), tuning, posed.Sets, posed.PricePerTonne);
-        if (trial.Now is not { } now)
+        if (trial.Now is null)
         {
             return new Reply<MillSolveAnswer>(null, trial.Unsolved);
         }
 
         if (posed.Samples is not { } samples)
         {
-            return new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change, null), []);
+            return new Reply<MillSolveAnswer>(Of(posed, tuning, trial, null), []);
         }
 
         var spec = new DrawsSpec(posed.FlowSheet, posed.Wheat.Of(), tuning) { Try = posed.Try, OtherWheat = posed.TryWheat?.Of(), Sets = posed.Sets, PricePerTonne = posed.PricePerTonne, Draws = samples, Seed = posed.Seed };
         return draw(spec) switch
         {
-            MillsDrawn drawn => new Reply<MillSolveAnswer>(Of(posed, tuning, now, trial.Change, MillDrawsAnswer.Of(drawn, trial, posed.Basis)), []),
+            MillsDrawn drawn => new Reply<MillSolveAnswer>(Of(posed, tuning, trial, MillDrawsAnswer.Of(drawn, trial, posed.Basis)), []),
             MillsNotDrawn not => new Reply<MillSolveAnswer>(null, not.Reasons),
             DrawsStopped stopped => new Reply<MillSolveAnswer>(null, [$"It was stopped when {stopped.Draws} mills were drawn: too few to say anything."]),
             var other => throw new InvalidOperationException($"Draws ended as {other.GetType().Name}."),
         };
     }
 
-    private static MillSolveAnswer Of(MillSolveCase posed, MillTuning tuning, MillForecast now, MillChange? change, MillDrawsAnswer? draws)
+    private static MillSolveAnswer Of(MillSolveCase posed, MillTuning tuning, MillTrial trial, MillDrawsAnswer? draws)
     {
-        var b = posed.Basis;
+        var (b, now, change) = (posed.Basis, trial.Now!, trial.Change);
         var report = now.Solution.Report;
         return new MillSolveAnswer(
             $"{report.Exit}", report.Sweeps, report.Closure, MillFitAnswer.TunedOrNot(tuning),
             b.ToString(), [.. now.Solution.Passages.Zip(now.Passages, (s, p) => MillPassageAnswer.Of(s, p, b))], [.. now.Products.Append(now.Flour).Select(p => MillProductAnswer.Of(p, b, now.Solution.Products.FirstOrDefault(s => s.Product.Code == p.Name)))],
             change is null ? null : new MillChangeAnswer(
                 [.. change.Passages.Select(p => new MillPassageChangeAnswer(p.Code, PlusMinus.Of(p.DryTonnesPerHour), p.ReleasePercent is { } r ? PlusMinus.Of(r) : null))],
-                [.. change.Products.Append(change.Flour).Select(p => MillProductAnswer.Of(p, b, null))], change.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, change.RollKilowatts),
+                [.. change.Products.Append(change.Flour).Select(p => MillProductAnswer.Of(p, b, null))], change.MoneyPerDay is { } money ? PlusMinus.Of(money) : null, PlusMinus.Of(trial.Work!.Kilowatts), PlusMinus.Of(trial.Work.KilowattHoursPerTonne)),
             draws,
             [
                 .. tuning.IsTuned ? Array.Empty<string>() : [NotTuned],

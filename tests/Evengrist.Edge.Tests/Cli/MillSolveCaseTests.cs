@@ -33,6 +33,8 @@ public sealed class MillSolveCaseTests(WebSite site)
         Assert.All(change.GetProperty("products").EnumerateArray(), p => Assert.True(p.GetProperty("yieldPercent").GetProperty("half").GetDouble() >= 0));
         Assert.StartsWith("tuned on 3 measured figures", tuned.GetProperty("tuned").GetString(), StringComparison.Ordinal);
         Assert.Contains("guards", string.Concat(tuned.GetProperty("remarks").EnumerateArray().Select(r => r.GetString())), StringComparison.Ordinal);
+        Assert.InRange(change.GetProperty("rollKilowatts").GetProperty("half").GetDouble(), 1e-6, 1000);
+        Assert.Equal(change.GetProperty("rollKilowatts").GetProperty("value").GetDouble() / 17.5, change.GetProperty("rollKilowattHoursPerTonne").GetProperty("value").GetDouble(), 1e-6);
         Assert.InRange(tuned.GetProperty("closure").GetDouble(), 0, 1e-9);
 
         var not = Solved(Case(c => c.Remove("tests")));

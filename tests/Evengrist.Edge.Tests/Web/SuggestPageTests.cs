@@ -88,6 +88,7 @@ public sealed class SuggestPageTests(WebSite site)
         {
             var page = await Tickets.TextAsync(client, $"/milling/trial?unit=W1&{query}");
             Assert.True(page.Contains("On paper, it would change", StringComparison.Ordinal), $"{query}: {page[..Math.Min(page.Length, 1500)]}");
+            Assert.Matches(@"the same for a tonne of wheat \S+ ± \S+ kWh/t", page);
         }
 
         foreach (var (query, says) in new[]

@@ -80,6 +80,27 @@ public sealed class MillFitTests
         Assert.All(MillChange.Of(SmallMill.Sheet, SmallMill.WithGap("3B", 140), SmallMill.Wheat, null, tuned).Products, p => Assert.Equal(new Estimate(0, 0), p.YieldPercent));
     }
 
+    // Directions: a closer gap works more, common practice; twice the wheat, near twice the work; a test of the mill tells what is broken, not what that works.
+    [Fact]
+    public void WorkOfTheRolls_ChangesWithItsUncertainty_WhichATestShrinks_ButNeverToNothing()
+    {
+        var (none, sheet, wheat) = (MillTuning.None(SmallMill.Sheet), SmallMill.Sheet, SmallMill.Wheat);
+        var closer = WorkChange.Of(sheet, SmallMill.WithGap("1M", 55), wheat, wheat, none);
+        Assert.True(closer.Kilowatts.Value > 0);
+        Assert.Equal(closer.Kilowatts.Value / (wheat.DryTonnesPerHour / 0.84), closer.KilowattHoursPerTonne.Value, 1e-9);
+        Assert.Equal(closer.Kilowatts.Uncertainty / (wheat.DryTonnesPerHour / 0.84), closer.KilowattHoursPerTonne.Uncertainty, 1e-9);
+        Assert.Equal(new WorkChange(new Estimate(0, 0), new Estimate(0, 0)), WorkChange.Of(sheet, sheet, wheat, wheat, none));
+        var more = WorkChange.Of(sheet, sheet, wheat, wheat with { DryTonnesPerHour = 1.1 * wheat.DryTonnesPerHour }, none);
+        var all = new MillRun(MillModel.Of(sheet, wheat)).Read().RollKilowatts;
+        Assert.InRange(more.Kilowatts.Value / all, 0.07, 0.11);
+        Assert.InRange(more.Kilowatts.Uncertainty, 0.2 * more.Kilowatts.Value, 0.6 * more.Kilowatts.Value);
+        var made = new MillRun(MillModel.Of(sheet, wheat)).Read();
+        var tuned = Assert.IsType<MillTuned>(MillFit.Of([Survey(made, "1B", "2B", "3B")])).Tuning;
+        var known = WorkChange.Of(sheet, SmallMill.WithGap("1M", 55), wheat, wheat, tuned);
+        Assert.True(known.Kilowatts.Uncertainty < closer.Kilowatts.Uncertainty);
+        Assert.True(known.Kilowatts.Uncertainty > 0.29 * Math.Abs(known.Kilowatts.Value) / Math.Sqrt(2));
+    }
+
     [Fact]
     public void Fit_OfTooLittleOrOfWhatCannotBe_SaysWhatToDo()
     {

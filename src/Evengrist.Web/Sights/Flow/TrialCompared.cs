@@ -41,6 +41,9 @@ public sealed record TrialCompared(TrialReckoned One, TrialReckoned Other, MillC
     /// <summary>Whether both rest on the same wheat and tests.</summary>
     public bool SameBasics => One.Ask.Wheat == Other.Ask.Wheat && One.Tuning.Figures == Other.Tuning.Figures;
 
+    /// <summary>The second's work of the rolls less the first's; null where one has no answer.</summary>
+    public WorkChange? Work { get; private init; }
+
     /// <summary>Compares.</summary>
     public static TrialCompared Of(TrialReckoned one, TrialReckoned other)
     {
@@ -52,7 +55,8 @@ public sealed record TrialCompared(TrialReckoned One, TrialReckoned Other, MillC
         }
 
         var (sheet, prices) = (one.Ask.Sheet, one.Ask.Prices ?? other.Ask.Prices);
-        return new TrialCompared(one, other, MillChange.Of(one.Ask.Change.Apply(sheet), other.Ask.Change.Apply(sheet), Wheat(one), Wheat(other), one.Tuning, null, prices));
+        var (now, then) = (one.Ask.Change.Apply(sheet), other.Ask.Change.Apply(sheet));
+        return new TrialCompared(one, other, MillChange.Of(now, then, Wheat(one), Wheat(other), one.Tuning, null, prices)) { Work = WorkChange.Of(now, then, Wheat(one), Wheat(other), one.Tuning) };
     }
 
     private static Evengrist.Milling.Stock.MillWheat Wheat(TrialReckoned of) => (of.Ask.OtherWheat ?? of.Ask.Wheat!).Of();

@@ -13,9 +13,8 @@ namespace Evengrist.Milling.OnPaper;
 /// <param name="Passages">Change of each passage.</param>
 /// <param name="Flour">Change of all flour together.</param>
 /// <param name="MoneyPerDay">Change of what the products bring in 24 h, in the currency of the prices; null where none was given.</param>
-/// <param name="RollKilowatts">Change of the rolls' work, kW. Not tuned.</param>
 public sealed record MillChange(
-    MillForecast Now, MillForecast Then, IReadOnlyList<SetForecast> Products, IReadOnlyList<PassageForecast> Passages, SetForecast Flour, Estimate? MoneyPerDay, double RollKilowatts)
+    MillForecast Now, MillForecast Then, IReadOnlyList<SetForecast> Products, IReadOnlyList<PassageForecast> Passages, SetForecast Flour, Estimate? MoneyPerDay)
 {
     /// <summary>Shortfall of the model in a change, share of it [ours].</summary>
     internal const double Shortfall = 0.25;
@@ -43,8 +42,7 @@ public sealed record MillChange(
             [.. now.Products.Select(p => Of(new ProductSet(p.Code, [p.Code]))), .. (sets ?? []).Select(Of)],
             [.. now.Passages.Select(p => new PassageForecast(p.Code, Between(before.Load(p.Code), after.Load(p.Code)), before.Release(p.Code) is { } release ? Between(release, after.Release(p.Code)!) : null))],
             Of(new ProductSet("flour", MillForecast.FlourOf(now))),
-            pricePerTonne is null ? null : Money(now, before, after, wheat, otherWheat ?? wheat, tuning, pricePerTonne),
-            after.Solution.RollKilowatts - before.Solution.RollKilowatts);
+            pricePerTonne is null ? null : Money(now, before, after, wheat, otherWheat ?? wheat, tuning, pricePerTonne));
     }
 
     /// <summary>Tonnes in 24 h of one point of yield.</summary>

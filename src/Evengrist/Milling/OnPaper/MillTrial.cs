@@ -10,6 +10,9 @@ namespace Evengrist.Milling.OnPaper;
 /// <param name="Unsolved">Why there is no answer, each a sentence that says what to do; empty where there is one.</param>
 public sealed record MillTrial(MillForecast? Now, MillChange? Change, IReadOnlyList<string> Unsolved)
 {
+    /// <summary>What is tried would change of the rolls' work; null where nothing is tried or there is no answer.</summary>
+    public WorkChange? Work { get; init; }
+
     /// <summary>Reckons a trial.</summary>
     /// <param name="sheet">The flow sheet as it is set.</param>
     /// <param name="tried">The settings tried; null for none.</param>
@@ -26,6 +29,7 @@ public sealed record MillTrial(MillForecast? Now, MillChange? Change, IReadOnlyL
         var change = tried is null && otherWheat is null ? null : MillChange.Of(sheet, tried?.Apply(sheet) ?? sheet, wheat, otherWheat, tuning, sets, pricePerTonne);
         var now = change?.Now ?? MillForecast.Of(sheet, wheat, tuning, sets);
         string[] unsolved = [.. new[] { now, change?.Then }.Select(f => f?.Solution.Report.Unsolved).OfType<string>()];
-        return unsolved.Length > 0 ? new MillTrial(null, null, unsolved) : new MillTrial(now, change, []);
+        return unsolved.Length > 0 ? new MillTrial(null, null, unsolved)
+            : new MillTrial(now, change, []) { Work = change is null ? null : WorkChange.Of(sheet, tried?.Apply(sheet) ?? sheet, wheat, otherWheat ?? wheat, tuning) };
     }
 }
