@@ -34,6 +34,8 @@ public sealed class MillDriftTests
     [InlineData(DriftKind.Moved, "3B", 0, 0.3)]
     [InlineData(DriftKind.Torn, "1M", 1, 0.2)]
     [InlineData(DriftKind.Torn, "3B", 1, 0.10)]
+    [InlineData(DriftKind.Choke, "2B", 0, -0.25)]
+    [InlineData(DriftKind.Choke, "1M", 0, -0.2)]
     [InlineData(DriftKind.WetFeed, "1B", 0, 1.5)]
     public void Drift_ThatIsThere_IsFoundWithItsAmountInMostHistories(DriftKind kind, string passage, int outlet, double amount)
     {
@@ -92,6 +94,13 @@ public sealed class MillDriftTests
             {
                 case DriftKind.WetFeed: wheat = SmallMill.Of(65, 16 + now); break;
                 case DriftKind.Torn: values[Array.IndexOf(Keys, new TuneKey(TuneKind.Tear, cause.Passage, cause.Outlet))] += now; break;
+                case DriftKind.Choke:
+                    foreach (var cut in Enumerable.Range(0, Keys.Length).Where(k => Keys[k].Kind is TuneKind.Cut && Keys[k].Where == cause.Passage))
+                    {
+                        values[cut] += now;
+                    }
+
+                    break;
                 case DriftKind.Wear or DriftKind.Moved: values[Array.IndexOf(Keys, new TuneKey(TuneKind.Nip, cause.Passage))] += now; break;
             }
 

@@ -32,6 +32,23 @@ public sealed class MillTunings
         return outcome;
     }
 
+    /// <summary>The work of tuning to tests, begun where nobody asked it yet; null where there are so few that a page can wait for it.</summary>
+    /// <param name="shelf">Where work is kept.</param>
+    /// <param name="mark">What the tests were gathered from.</param>
+    /// <param name="tests">The tests.</param>
+    public LongWork<MillFitOutcome>? Work(WorkShelf shelf, string mark, IReadOnlyList<MillTest> tests)
+    {
+        ArgumentNullException.ThrowIfNull(shelf);
+        ArgumentNullException.ThrowIfNull(tests);
+        return tests.Count < 2 ? null : shelf.WorkOn(mark, nameof(MillTunings), () => LongWork.Begin(
+            (tell, stop) => Of(tests, doing =>
+            {
+                tell(new WorkStep(doing, null));
+                return !stop.IsCancellationRequested;
+            }),
+            why => new MillNotTuned([why])));
+    }
+
     /// <summary>Tuned to tests; not tuned where there are none, or where they do not tune it, with why.</summary>
     public (MillTuning Tuning, IReadOnlyList<string> Untold) OrNone(FlowSheet sheet, IReadOnlyList<MillTest> tests)
     {

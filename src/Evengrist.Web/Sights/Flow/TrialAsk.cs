@@ -4,6 +4,7 @@ using Evengrist.Milling.Learning;
 using Evengrist.Milling.OnPaper;
 using Evengrist.Milling.Sheet;
 using Evengrist.Quantities;
+using Evengrist.Records.Milling;
 using Evengrist.Records.Streams;
 using Evengrist.Web.Sights.Season;
 
@@ -16,7 +17,8 @@ public sealed class TrialAsk
     /// <param name="typed">What was typed; nothing where the form was not sent.</param>
     /// <param name="sheet">The unit's flow sheet.</param>
     /// <param name="survey">Its newest stream survey; null where none is kept.</param>
-    public TrialAsk(Func<string, string?> typed, FlowSheet sheet, KeptSurvey? survey)
+    /// <param name="history">Its kept mill tests; null where none are.</param>
+    public TrialAsk(Func<string, string?> typed, FlowSheet sheet, KeptSurvey? survey, MillTestHistory? history = null)
     {
         (Fields, Sheet) = (new TypedFields(typed), sheet);
         var flow = Fields.Needed("flow", "Wheat to first break", survey?.Survey.WheatTonnesPerHour ?? (sheet.TonnesPerDay is { } day ? Math.Round(day / 24, 2) : 10));
@@ -42,6 +44,7 @@ public sealed class TrialAsk
         Prices = flour is null && feed is null ? null : sheet.Products.ToDictionary(p => p.Code, p => (decimal)((p.Kind is ProductKind.Flour ? flour : feed) ?? 0));
         var draws = Fields.Number("draws", "Mills drawn");
         Note(draws is { } asked && DrawsSpec.FaultOf(asked) is { } few ? [few] : []);
+        IsHistoryAsked = Fields.Text("tests", "no") == "yes";
         if (Fields.Faults.Count > 0)
         {
             return;
@@ -50,7 +53,7 @@ public sealed class TrialAsk
         (Wheat, Draws) = (posed, (int?)draws);
         StreamReading[] streams = survey is null || Fields.Text("survey", "yes") == "no" ? [] :
             [.. survey.Survey.Table.Streams.Where(s => sheet.Products.Any(p => p.Code == s.Code)).Select(s => new StreamReading(s.Code, s.Yield, s.AshPercent * survey.Survey.Table.Basis.ToDry, s.ProteinPercent * survey.Survey.Table.Basis.ToDry))];
-        Tests = streams.Length + releases.Length == 0 ? [] : [new MillTest("now", sheet, posed.Of()) { Streams = streams, Releases = releases }];
+        Tests = [.. IsHistoryAsked ? history?.MillTests ?? [] : [], .. streams.Length + releases.Length == 0 ? Array.Empty<MillTest>() : [new MillTest("now", sheet, posed.Of()) { Streams = streams, Releases = releases }]];
         Note(Tests.SelectMany(t => t.Faults()));
     }
 
@@ -68,6 +71,12 @@ public sealed class TrialAsk
 
     /// <summary>What was measured of the mill as it is set.</summary>
     public IReadOnlyList<MillTest> Tests { get; private set; } = [];
+
+    /// <summary>Whether the mill is to be tuned to its kept tests.</summary>
+    public bool IsHistoryAsked { get; }
+
+    /// <summary>What its tests were gathered from: the same where nothing has changed.</summary>
+    public string MarkOf(MillTestHistory? history) => string.Join('|', [IsHistoryAsked ? history?.Mark ?? "" : "", .. Tests.Where(t => t.Name == "now").Select(t => $"{Wheat} {string.Join(' ', t.Streams)} {string.Join(' ', t.Releases)}")]);
 
     /// <summary>The settings tried.</summary>
     public SheetChange Change { get; }

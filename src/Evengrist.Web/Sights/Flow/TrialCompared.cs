@@ -13,12 +13,12 @@ namespace Evengrist.Web.Sights.Flow;
 public sealed record TrialReckoned(KeptTrial Kept, TrialAsk Ask, MillTuning Tuning, MillTrial? Trial)
 {
     /// <summary>Reckons it.</summary>
-    public static TrialReckoned Of(KeptTrial kept, KeptFlowSheet sheet, KeptSurvey? survey, MillTunings tunings)
+    public static TrialReckoned Of(KeptTrial kept, KeptFlowSheet sheet, KeptSurvey? survey, MillTunings tunings, MillTestHistory? history)
     {
         ArgumentNullException.ThrowIfNull(kept);
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(tunings);
-        var ask = new TrialAsk(key => kept.Paper.Typed.GetValueOrDefault(key), sheet.Sheet, survey);
+        var ask = new TrialAsk(key => kept.Paper.Typed.GetValueOrDefault(key), sheet.Sheet, survey, history);
         if (ask.Wheat is not { } wheat || ask.Fields.Faults.Count > 0)
         {
             return new TrialReckoned(kept, ask, MillTuning.None(sheet.Sheet), null);

@@ -8,7 +8,7 @@ namespace Evengrist.Web.Sights.Flow;
 /// <summary>Addresses of a unit's pages on paper that carry what was typed of wheat, tests, prices and streams.</summary>
 public static class TrialLink
 {
-    private static readonly string[] Basics = ["unit", "flow", "moisture", "ash", "protein", "basis", "hardness", "fn", "survey", "releases", "flour", "feed", "patent"];
+    private static readonly string[] Basics = ["unit", "flow", "moisture", "ash", "protein", "basis", "hardness", "fn", "survey", "tests", "releases", "flour", "feed", "patent"];
 
     private static readonly string[] OfThePage = ["unit", "trial", "done", "asof", "draws", "page"];
 

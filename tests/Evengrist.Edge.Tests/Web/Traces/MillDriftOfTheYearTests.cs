@@ -33,6 +33,16 @@ public sealed class MillDriftOfTheYearTests(DemonstrationSite site)
         Assert.Contains("3 tests are too few", await Tickets.TextAsync(client, "/milling/drift?unit=UA&asof=2025-10-07T06:00"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Trial_TunedToTheKeptTests_SaysSoAndIsSurerThanBefore()
+    {
+        using var client = site.Client();
+        Assert.Contains("Not tuned.", await Tickets.TextAsync(client, "/milling/trial?unit=UA&survey=no"), StringComparison.Ordinal);
+        Assert.Contains("Tuned on 538 measured figures", await DoneAsync(client, "/milling/trial?unit=UA&survey=no&tests=yes"), StringComparison.Ordinal);
+        Assert.Contains("Tuned on 539 measured figures", await DoneAsync(client, "/milling/trial?unit=UA&survey=no&tests=yes&releases=B1%2027"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Tuned on 538", await Tickets.TextAsync(client, "/milling/trial?unit=UA&survey=no&tests=yes&asof=2025-09-01T06:00"), StringComparison.Ordinal);
+    }
+
     private static async Task<string> DoneAsync(HttpClient client, string address)
     {
         for (var tries = 0; tries < 240; tries++)
