@@ -24,7 +24,7 @@ public sealed class MillTestPagesTests(WebSite site)
         const string page = "/milling/tests/test?code=K1-2025-09-10T0900";
         var shown = await Tickets.TextAsync(client, page);
         Assert.Contains("B1 release 29.5", shown, StringComparison.Ordinal);
-        Assert.Contains("1M yield 14.2 0.37 11", shown, StringComparison.Ordinal);
+        Assert.Contains("1M yield 14.20 0.370 11.00", shown, StringComparison.Ordinal);
         Assert.Contains("B1 gap 480 µm", shown, StringComparison.Ordinal);
 
         // What the correction's form shows is what was kept: sent back as it is, nothing changes.
@@ -118,6 +118,25 @@ public sealed class MillTestPagesTests(WebSite site)
             Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
             Assert.Contains(says, await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public async Task Form_WithoutItsFields_IsAnsweredInWords()
+    {
+        using var client = await ClientAsync("K6");
+        const string page = "/milling/tests?unit=K6";
+        async Task<string> EmptyAsync(string address, string handler)
+        {
+            using var answer = await WebSite.PostAsync(client, address, address, new Dictionary<string, string> { ["_handler"] = handler });
+            return await BodyAsync(answer);
+        }
+
+        Assert.Contains("Wheat to first break: it is missing", await EmptyAsync(page, "test"), StringComparison.Ordinal);
+        Assert.Contains("the file is empty", await EmptyAsync(page, "tests-file"), StringComparison.Ordinal);
+        using var kept = await WebSite.PostAsync(client, page, page, Fields());
+        Assert.Contains("Say why the test is struck", await EmptyAsync("/milling/tests/test?code=K6-2025-09-10T0900", "strike"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Not kept", await EmptyAsync("/milling/tests/test?code=K6-2025-09-10T0900", "correct"), StringComparison.Ordinal);
+        Assert.Single(MillTests.Versions(site.Mill, "K6-2025-09-10T0900")); // nothing said otherwise: nothing changes
     }
 
     [Fact]
