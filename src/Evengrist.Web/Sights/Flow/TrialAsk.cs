@@ -45,13 +45,14 @@ public sealed class TrialAsk
         var draws = Fields.Number("draws", "Mills drawn");
         Note(draws is { } asked && DrawsSpec.FaultOf(asked) is { } few ? [few] : []);
         IsHistoryAsked = Fields.Text("tests", "no") == "yes";
+        var surveyed = Fields.Text("survey", "yes") != "no";
         if (Fields.Faults.Count > 0)
         {
             return;
         }
 
         (Wheat, Draws) = (posed, (int?)draws);
-        StreamReading[] streams = survey is null || Fields.Text("survey", "yes") == "no" ? [] :
+        StreamReading[] streams = survey is null || !surveyed ? [] :
             [.. survey.Survey.Table.Streams.Where(s => sheet.Products.Any(p => p.Code == s.Code)).Select(s => new StreamReading(s.Code, s.Yield, s.AshPercent * survey.Survey.Table.Basis.ToDry, s.ProteinPercent * survey.Survey.Table.Basis.ToDry))];
         Tests = [.. IsHistoryAsked ? history?.MillTests ?? [] : [], .. streams.Length + releases.Length == 0 ? Array.Empty<MillTest>() : [new MillTest("now", sheet, posed.Of()) { Streams = streams, Releases = releases }]];
         Note(Tests.SelectMany(t => t.Faults()));
