@@ -88,6 +88,7 @@ public static class EvengristApp
         app.MapBinsApi();
         app.MapMixApi();
         app.MapTemperingApi();
+        app.MapLabApi();
         app.MapMillingApi();
         app.MapStreamsApi();
         app.MapStorageApi();

@@ -1,0 +1,14 @@
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>The laboratory over HTTP.</summary>
+public static class LabApi
+{
+    /// <summary>Adds the questions about results.</summary>
+    public static void MapLabApi(this IEndpointRouteBuilder app) =>
+        app.MapGroup("/api/lab").WithTags("Laboratory").MapPosed<LabChartAnswer>("chart", ChartAsync, LabChartCase.Help, "Control chart of posed values: limits from a stated period, what signals, moving means, cumulative sums, capability; releases nothing, needs no records");
+
+    private static Task<IResult> ChartAsync(HttpContext context) => Posed.ReplyAsync(context, LabChartCase.Read, LabChartAnswer.To);
+}
