@@ -107,6 +107,11 @@ public sealed class MillingPageTests(WebSite site)
         Assert.Contains("On paper, it would change", tried, StringComparison.Ordinal);
         Assert.Contains("money in 24 h", tried, StringComparison.Ordinal);
         Assert.Contains("Nobody reaches in", tried, StringComparison.Ordinal);
+
+        // The curve ends where all flour does, and stands there as it is set and as tried.
+        var drawn = await client.GetStringAsync(new Uri($"/milling/trial?unit=T4&gap-{gap.Code}={gap.Rolls!.GapMicrometres + 50}", UriKind.Relative));
+        var end = Regex.Match(drawn, @"now: [\d.]+ at [\d.]+, [\d.]+ at ([\d.]+); on paper: [\d.]+ at");
+        Assert.Equal(double.Parse(Regex.Match(tried, @"\bflour ([\d.]+) ±").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), double.Parse(end.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), 0.06);
         foreach (var (query, says) in new[]
         {
             ($"gap-{gap.Code}=wide", "a number such as 12.5 is needed; read “wide”"), ($"gap-{gap.Code}=-5", "a roll gap lies from 10 to 2000 µm"), ("moisture=46", "from 10 to 20 %"), ("releases=Q9 30", "Q9 is no passage with rolls"),
