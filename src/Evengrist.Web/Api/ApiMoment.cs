@@ -27,6 +27,13 @@ public static class ApiMoment
             : null;
     }
 
+    /// <summary>Reads when something happened, as sent with an entry: now where nothing was; null where it is no moment.</summary>
+    public static Instant? OrNow(string? text, MillSettings settings, IClock clock)
+    {
+        ArgumentNullException.ThrowIfNull(clock);
+        return string.IsNullOrWhiteSpace(text) ? clock.GetCurrentInstant() : Read(text, settings, clock);
+    }
+
     /// <summary>The refusal of an <c>asof</c> that is no moment.</summary>
     public static IResult Bad(string? text) => Results.Problem($"\"{text}\" is no moment. {Says}", statusCode: StatusCodes.Status400BadRequest, title: "asof is no moment");
 }

@@ -23,7 +23,7 @@ internal static class LotsApi
     private static IResult Keep(MillDoor door, IClock clock, LotForm form, [Description("Who records it; demanded.")] string? by)
     {
         var now = clock.GetCurrentInstant();
-        var faults = form.Record(door.Mill!, string.IsNullOrWhiteSpace(form.At) ? now : ApiMoment.Read(form.At, door.Mill!.Settings, clock), by?.Trim(), "Say who records it: add ?by=", out var receipt);
+        var faults = form.Record(door.Mill!, ApiMoment.OrNow(form.At, door.Mill!.Settings, clock), by?.Trim(), "Say who records it: add ?by=", out var receipt);
         return receipt is null ? MixApi.Refuse(faults) : Results.Json(All(door, now), statusCode: receipt.Added > 0 ? StatusCodes.Status201Created : StatusCodes.Status200OK);
     }
 

@@ -15,6 +15,8 @@ internal static class MillTestsApi
 {
     private const string Example = """{"unit":"UA","takenAt":"2025-09-22T15:00:00Z","takenBy":"…","sheetVersion":1,"wheat":{"tonnesPerHour":17.5,"moisturePercent":16,"ashPercent":1.7,"proteinPercent":14.4,"basis":"dry"},"releases":{"B1":29.5},"streams":[{"product":"1M","yieldPercent":14,"ashPercent":0.37}],"sieves":[{"passage":"B1","apertureMicrometres":1000,"throughPercent":52}],"set":{"gapMicrometres":{"B1":480}},"basis":"14mb"}""";
 
+    private const string NotAsked = "Not asked rightly";
+
     /// <summary>Adds showing, keeping, correcting and striking.</summary>
     public static void MapMillTests(this RouteGroupBuilder milling)
     {
@@ -35,7 +37,7 @@ internal static class MillTestsApi
     private static IResult Drift(MillDoor door, IClock clock, string unit, [Description("what flour brings, money a tonne; left out, no money")] decimal? flour, [Description("what bran, wheatfeed and germ bring")] decimal? feed, [Description(ApiMoment.Says)] string? asof)
     {
         var prices = flour is null && feed is null ? null : new DriftPrices(flour ?? 0, feed ?? 0);
-        return prices is not null && MillDriftAnswer.FaultOf(prices) is { } wrong ? Refuse([wrong]) : Of(door, clock, unit, asof, history => MillDriftAnswer.To(history.Tests, prices));
+        return prices is not null && MillDriftAnswer.FaultOf(prices) is { } wrong ? MixApi.Refuse([wrong], NotAsked) : Of(door, clock, unit, asof, history => MillDriftAnswer.To(history.Tests, prices));
     }
 
     private static IResult Of<T>(MillDoor door, IClock clock, string unit, string? asof, Func<MillTestHistory, Reply<T>> answer)
@@ -48,13 +50,11 @@ internal static class MillTestsApi
 
         if (MillTestHistory.Of(door.Mill!, unit, until) is not { } history)
         {
-            return Refuse([$"No flow sheet of a unit {unit} is kept: /api/milling/units lists the units."]);
+            return MixApi.Refuse([NoUnit(unit)], NotAsked);
         }
 
         return Posed.Result(answer(history));
     }
-
-    private static IResult Refuse(IReadOnlyList<string> faults) => Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not asked rightly", extensions: new Dictionary<string, object?> { ["faults"] = faults });
 
     private static IResult Show(MillDoor door, [Description("one unit alone")] string? unit) =>
         Results.Ok(new MillTestsAnswer([.. MillTests.Newest(door.Mill!).Where(t => unit is null || t.Paper.Unit.Equals(unit, StringComparison.OrdinalIgnoreCase)).Select(t => KeptMillTestAnswer.Of(t.Code, t.Version, t.By, t.Recorded, t.Paper))]));
@@ -72,7 +72,7 @@ internal static class MillTestsApi
         var mill = door.Mill!;
         if (FlowSheets.Newest(mill, unit) is not { } sheet)
         {
-            return MixApi.Refuse([$"No flow sheet of a unit {unit} is kept: /api/milling/units lists the units."]);
+            return MixApi.Refuse([NoUnit(unit)]);
         }
 
         using var body = new MemoryStream();
@@ -90,6 +90,8 @@ internal static class MillTestsApi
 
     private static IResult Strike(MillDoor door, Visit visit, string code, string? by, string? reason, string? after) =>
         !Version(after, out var version) || version == 0 ? MixApi.Refuse([$"after is the number of the version that is struck; read “{after}”."]) : Say(MillTests.Strike(door.Mill!, code, reason ?? "", by ?? "", version, visit.Newest));
+
+    private static string NoUnit(string unit) => $"No flow sheet of a unit {unit} is kept: /api/milling/units lists the units.";
 
     private static bool Version(string? after, out int version) => int.TryParse(after ?? "0", out version) && version >= 0;
 

@@ -55,6 +55,6 @@ public static class MixApi
     }
 
     /// <summary>What could not be kept, and why.</summary>
-    internal static IResult Refuse(IReadOnlyList<string> faults) =>
-        Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: "Not kept", extensions: new Dictionary<string, object?> { ["faults"] = faults });
+    internal static IResult Refuse(IReadOnlyList<string> faults, string title = "Not kept") =>
+        Results.Problem(string.Join(" ", faults), statusCode: StatusCodes.Status400BadRequest, title: title, extensions: new Dictionary<string, object?> { ["faults"] = faults });
 }

@@ -35,8 +35,13 @@ internal static class SurveysApi
         }
 
         var ask = SurveyCheckAsk.Of(door.Mill!, kept.Survey, context.Request.Query.Typed);
-        return ask.Outcome is not { } outcome ? MixApi.Refuse(ask.Fields.Faults.Count > 0 ? ask.Fields.Faults : ["The ledger moved no flour about the survey's time: give t-F of a flour, t/h."])
-            : FlowNetAnswer.Of(outcome.Found, SurveyCheckAsk.Level) is { Answer: { } answer } ? Results.Ok(answer) : MixApi.Refuse(FlowNetAnswer.Of(outcome.Found, SurveyCheckAsk.Level).Reasons);
+        if (ask.Outcome is not { } outcome)
+        {
+            return MixApi.Refuse(ask.Fields.Faults.Count > 0 ? ask.Fields.Faults : ["The ledger moved no flour about the survey's time: give t-F of a flour, t/h."]);
+        }
+
+        var (answer, reasons) = FlowNetAnswer.Of(outcome.Found, SurveyCheckAsk.Level);
+        return answer is null ? MixApi.Refuse(reasons) : Results.Ok(answer);
     }
 
     private static async Task<IResult> KeepAsync(HttpContext context, MillDoor door)

@@ -33,7 +33,7 @@ internal static class TemperLogApi
         }
 
         var now = clock.GetCurrentInstant();
-        var faults = form.Record(door.Mill!, code, string.IsNullOrWhiteSpace(form.At) ? now : ApiMoment.Read(form.At, door.Mill!.Settings, clock), by?.Trim(), "Say who records it: add ?by=", out var receipt);
+        var faults = form.Record(door.Mill!, code, ApiMoment.OrNow(form.At, door.Mill!.Settings, clock), by?.Trim(), "Say who records it: add ?by=", out var receipt);
         return receipt is null ? MixApi.Refuse(faults) : Results.Json(Lines(door, code, now), statusCode: receipt.Added > 0 ? StatusCodes.Status201Created : StatusCodes.Status200OK);
     }
 

@@ -36,7 +36,7 @@ public sealed record TemperRun(Instant? FillingSince, Instant? DrawingSince, dou
             FillingSince = at, TonnesPerHourIn = entry.TonnesPerHour, LitresPerHour = entry.LitresPerHour, WaterSince = entry.LitresPerHour is null ? null : at, LitresByNow = entry.LitresPerHour is null ? null : 0,
         },
         TemperAct.FillingEnded => this with { FillingSince = null, TonnesPerHourIn = null, LitresPerHour = null, WaterSince = null, LitresByNow = null },
-        TemperAct.WaterSet => LetInUntil(at) with { LitresPerHour = entry.LitresPerHour, WaterSince = at, LitresByNow = FillingSince == at ? 0 : LetInUntil(at).LitresByNow },
+        TemperAct.WaterSet => (FillingSince == at ? this with { LitresByNow = 0 } : LetInUntil(at)) with { LitresPerHour = entry.LitresPerHour, WaterSince = at },
         TemperAct.DrawingBegun => this with { DrawingSince = at },
         TemperAct.DrawingEnded => this with { DrawingSince = null },
         _ => this,

@@ -11,6 +11,13 @@ public static class TrialWords
     /// <summary>Basis on which ash and protein are shown.</summary>
     public static Basis Shown => Basis.At14;
 
+    /// <summary>A share of the dry matter on the basis shown.</summary>
+    public static Estimate OnBasis(Estimate dry)
+    {
+        ArgumentNullException.ThrowIfNull(dry);
+        return new Estimate(dry.Value / Shown.ToDry, dry.Uncertainty / Shown.ToDry);
+    }
+
     /// <summary>A figure, as 12.3 ± 0.4.</summary>
     public static string Value(PlusMinus of, int decimals) => of is null ? "" : $"{Number(of.Value, decimals)} ± {Number(of.Half, decimals)}";
 

@@ -48,21 +48,7 @@ public sealed class LotForm
             faults.Add("Lot: give the code on the bag or the maker's note.");
         }
 
-        if (at is null)
-        {
-            faults.Add("When: give date and time, such as 2026-01-14T08:00.");
-        }
-
-        if (string.IsNullOrWhiteSpace(Key))
-        {
-            faults.Add("The entry has no key of its own: open the page again, or send one.");
-        }
-
-        if (string.IsNullOrWhiteSpace(by))
-        {
-            faults.Add(nameless);
-        }
-
+        faults.AddRange(EntryFaults.Of(Key, at, by, nameless));
         if (faults.Count > 0)
         {
             return faults;

@@ -28,11 +28,10 @@ public sealed record SurveyCheckAsk(TypedFields Fields, SurveyCheckSpec? Spec, S
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(survey);
         var (fields, ledger) = (new TypedFields(typed), Moved(mill, survey));
-        var bare = new SurveyCheckSpec(survey, []);
-        var flours = bare.WentTo.Select(f => new WeighedFlour(
+        var flours = survey.WentTo().Select(f => new WeighedFlour(
             f, fields.Number($"t-{f}", $"{f}, t/h", ledger.TryGetValue(f, out var tonnes) ? tonnes : null), (fields.Number($"u-{f}", $"{f}, ± of the weigher", 100 * WeighedFlour.UsualShare) ?? 0) / 100,
             fields.Number($"a-{f}", $"{f}, ash"), fields.Number($"p-{f}", $"{f}, protein"))).ToArray();
-        var spec = bare with { Flours = flours, OnTheRolls = Pair(fields, "rolls", "On the rolls, t/h"), NotFlour = Pair(fields, "rest", "Not flour, t/h") };
+        var spec = new SurveyCheckSpec(survey, flours) { OnTheRolls = Pair(fields, "rolls", "On the rolls, t/h"), NotFlour = Pair(fields, "rest", "Not flour, t/h") };
         if (!flours.Any(f => f.IsTaken || fields.Has($"t-{f.Flour}")))
         {
             return new SurveyCheckAsk(fields, null, null);

@@ -45,30 +45,16 @@ public sealed class TemperActForm
         var (faults, words) = (new List<string>(), (Words ?? "").Trim());
         var act = Enum.TryParse<TemperAct>(What, out var named) && named.ToString() == What ? named : TemperAct.None;
         var entry = new TemperEntry(act, TypedNumber.Read("Wheat, t/h", Wheat, faults, 0, TemperEntry.MostTonnesPerHour), TypedNumber.Read("Water, L/h", Water, faults, 0, TemperEntry.MostLitresPerHour));
-        if (at is null)
-        {
-            faults.Add("When: give date and time, such as 2026-01-14T08:00.");
-        }
-
         if (What != Note)
         {
-            faults.AddRange(faults.Count > 0 ? [] : entry.Faults());
+            faults.AddRange(faults.Count > 0 || at is null ? [] : entry.Faults());
         }
         else if (words.Length == 0)
         {
             faults.Add("A note has words: write what those who come after should know.");
         }
 
-        if (string.IsNullOrWhiteSpace(Key))
-        {
-            faults.Add("The entry has no key of its own: open the page again, or send one.");
-        }
-
-        if (string.IsNullOrWhiteSpace(by))
-        {
-            faults.Add(nameless);
-        }
-
+        faults.AddRange(EntryFaults.Of(Key, at, by, nameless));
         if (faults.Count > 0)
         {
             return faults;

@@ -44,9 +44,17 @@ public static class ChartModel
         return new ChartOutcome(limits, spreads, sigma, from, period, points, Room(spec, single, sigma), Room(spec, single, single.StandardDeviation()), Remarks(spec, period, single.Length));
     }
 
-    private static (ControlLimits, ControlLimits, double, SigmaEstimate) Singles(double[] period) => IndividualsChart.Of(period) is var c ? (c.Values, c.Ranges, c.Sigma, SigmaEstimate.MovingRange) : default;
+    private static (ControlLimits, ControlLimits, double, SigmaEstimate) Singles(double[] period)
+    {
+        var chart = IndividualsChart.Of(period);
+        return (chart.Values, chart.Ranges, chart.Sigma, SigmaEstimate.MovingRange);
+    }
 
-    private static (ControlLimits, ControlLimits, double, SigmaEstimate) Grouped(IReadOnlyList<double>[] period, SigmaEstimate from) => SubgroupChart.Of(period, from) is var c ? (c.Means, c.Spreads, c.Sigma, from) : default;
+    private static (ControlLimits, ControlLimits, double, SigmaEstimate) Grouped(IReadOnlyList<double>[] period, SigmaEstimate from)
+    {
+        var chart = SubgroupChart.Of(period, from);
+        return (chart.Means, chart.Spreads, chart.Sigma, from);
+    }
 
     private static double?[] SpreadsOf(ChartSpec spec, double[] means) => spec.Size == 1 ? [null, .. IndividualsChart.MovingRanges(means).Select(r => (double?)r)] : [.. spec.Groups.Select(g => (double?)SubgroupChart.Spread(g, spec.From))];
 

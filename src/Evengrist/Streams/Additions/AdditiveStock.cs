@@ -41,16 +41,12 @@ public sealed record AdditiveStock(string Additive, IReadOnlyList<LotStock> Lots
     private static LotStock Lot(Book book, Place lot, Instant at)
     {
         var found = book.ReadingsOn(lot.Id).LastOrDefault(r => r.What == Property.SoundedStock && r.At <= at);
-        var last = Flows(book, lot, at).Select(m => m.Until < at ? m.Until : at).DefaultIfEmpty(Instant.MinValue).Max();
+        var last = Flows(book, lot, at).Select(m => Instant.Min(m.Until, at)).DefaultIfEmpty(Instant.MinValue).Max();
         return new LotStock(lot, found, Fed(book, lot, found?.At ?? Instant.MinValue, at), last == Instant.MinValue ? null : last);
     }
 
     private static IEnumerable<Movement> Flows(Book book, Place lot, Instant at) => book.MovementsOf(lot.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.From == lot.Id && m.At < at);
 
-    // Kilograms that left a lot in a span; a movement counts by the part of its time that falls into it.
-    private static double Fed(Book book, Place lot, Instant since, Instant until) => Flows(book, lot, until).Sum(m =>
-    {
-        var (begin, end) = (m.At > since ? m.At : since, m.Until < until ? m.Until : until);
-        return m.IsFlow ? end > begin ? (double)m.Mass.Kilograms * ((end - begin) / (m.Until - m.At)) : 0 : m.At >= since ? (double)m.Mass.Kilograms : 0;
-    });
+    // Kilograms that left a lot in a span.
+    private static double Fed(Book book, Place lot, Instant since, Instant until) => 1000 * Flows(book, lot, until).Sum(m => m.TonnesWithin(since, until));
 }

@@ -44,7 +44,7 @@ public static class FeederWatch
         [.. book.MovementsOf(mixer.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.Until > from && m.At < until)];
 
     // Grams of a movement that fall into a span.
-    private static double Part(Movement m, Instant from, Instant until) => Sooner(m.Until, until) is var end && Later(m.At, from) is var begin && end > begin ? m.Mass.Grams * ((end - begin) / (m.Until - m.At)) : 0;
+    private static double Part(Movement m, Instant from, Instant until) => 1e6 * m.TonnesWithin(from, until);
 
     // Of a feed, what came in while flour ran to a bin.
     private static double Shared(Movement feed, IEnumerable<Movement> bin, Movement[] runs, Instant from, Instant until)

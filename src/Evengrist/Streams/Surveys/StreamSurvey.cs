@@ -29,6 +29,12 @@ public sealed record StreamSurvey(string Unit, Instant TakenAt, string TakenBy, 
     /// <summary>What else has to be known.</summary>
     public string Remark { get; init; } = "";
 
+    /// <summary>The flours that its streams went to, in its order; those of which it is not said are left out.</summary>
+    public IReadOnlyList<string> WentTo() => [.. Table.Streams.Select(s => Valves.FirstOrDefault(v => v.Stream == s.Code)?.Now).OfType<string>().Distinct(StringComparer.Ordinal)];
+
+    /// <summary>The streams that went to a flour.</summary>
+    public IReadOnlyList<MillStream> StreamsTo(string flour) => [.. Table.Streams.Where(s => Valves.Any(v => v.Stream == s.Code && v.Now == flour))];
+
     /// <summary>Per cent of the wheat from kilograms an hour: kg/h / (10 · t/h).</summary>
     public static double Yield(double kilogramsPerHour, double wheatTonnesPerHour) => kilogramsPerHour / (10 * wheatTonnesPerHour);
 

@@ -41,7 +41,7 @@ public static class SurveyCheckModel
         ];
         return new FlowNet(flows,
         [
-            .. flours.Select(f => new NetNode(f.Flour, [.. spec.Of(f.Flour).Select(s => s.Code)], [Weigher(f.Flour)])),
+            .. flours.Select(f => new NetNode(f.Flour, [.. survey.StreamsTo(f.Flour).Select(s => s.Code)], [Weigher(f.Flour)])),
             .. whole ? [new NetNode("the unit", [Rolls], [.. survey.Table.Streams.Select(s => s.Code), NotFlour])] : Array.Empty<NetNode>(),
         ]);
     }

@@ -13,18 +13,12 @@ public sealed record SurveyCheckSpec(StreamSurvey Survey, IReadOnlyList<WeighedF
     /// <summary>What left and is no flour, by-products and what evaporated, t/h; null where it was not weighed.</summary>
     public (double TonnesPerHour, double UncertaintyShare)? NotFlour { get; init; }
 
-    /// <summary>The streams that went to a flour.</summary>
-    public IReadOnlyList<MillStream> Of(string flour) => [.. Survey.Table.Streams.Where(s => Survey.Valves.Any(v => v.Stream == s.Code && v.Now == flour))];
-
-    /// <summary>The flours that the survey's streams went to, in its order.</summary>
-    public IReadOnlyList<string> WentTo => [.. Survey.Table.Streams.Select(s => Survey.Valves.FirstOrDefault(v => v.Stream == s.Code)?.Now).OfType<string>().Distinct(StringComparer.Ordinal)];
-
     /// <summary>What is wrong, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults() =>
     [
         .. Survey.Faults(),
         .. Flours.Any(f => f.IsTaken) || (OnTheRolls is not null && NotFlour is not null) ? Array.Empty<string>() : ["Nothing is there to hold the survey against: give t/h, ash or protein of a flour, or both what the rolls got and what is no flour."],
-        .. Flours.Where(f => f.IsTaken && Of(f.Flour).Count == 0).Select(f => $"{f.Flour}: no stream of the survey went there. Say at the survey's spouts which did."),
+        .. Flours.Where(f => f.IsTaken && Survey.StreamsTo(f.Flour).Count == 0).Select(f => $"{f.Flour}: no stream of the survey went there. Say at the survey's spouts which did."),
         .. Flours.GroupBy(f => f.Flour, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => $"{g.Key} stands there {g.Count()} times: give each flour once."),
         .. Flours.SelectMany(OfFlour), .. Weighed("What the rolls got", OnTheRolls), .. Weighed("What is no flour", NotFlour),
     ];
