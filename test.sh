@@ -1,19 +1,21 @@
 #!/usr/bin/env bash
 # Runs every test of the project. On Debian it first installs what the tests need, where it may.
 # Names what was skipped and why, and ends with the line "N passed, N failed".
-# With CI=true restoring is locked to the lock files and a skipped test counts as a failed one.
+# With CI=true restoring is locked to the lock files and a skipped test counts as a failed one, unless what it lacks
+# is the open data sets, which are no part of the project and cannot be installed.
 set -euo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
 export DOTNET_NOLOGO=1 DOTNET_CLI_TELEMETRY_OPTOUT=1 MSBUILDDISABLENODEREUSE=1
 results=artifacts/test-results
-passed=0 failed=0 skipped=0
+passed=0 failed=0 skipped=0 without_data=0
 
 say() { printf '\n== %s\n' "$1"; }
 
 finish() {
-  if [ "${CI:-}" = true ] && [ "$skipped" -gt 0 ]; then
-    printf '%d skipped, and here a skipped test counts as failed.\n' "$skipped"
-    failed=$((failed + skipped)) skipped=0
+  local lacking=$((skipped - without_data))
+  if [ "${CI:-}" = true ] && [ "$lacking" -gt 0 ]; then
+    printf '%d skipped, and here a skipped test counts as failed.\n' "$lacking"
+    failed=$((failed + lacking)) skipped=$without_data
   fi
   local line="$passed passed, $failed failed"
   [ "$skipped" -eq 0 ] || line="$line, $skipped skipped"
@@ -115,6 +117,7 @@ done
 if [ "$skipped" -gt 0 ]; then
   say "Skipped: $skipped, by reason"
   skips "$results"/*.trx
+  without_data=$(grep -h '<Message>The open data sets do not lie beside the project' "$results"/*.trx | wc -l || true)
 fi
 say 'All together'
 finish
