@@ -6,10 +6,10 @@ using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
 
-/// <summary>The laboratory: control charts.</summary>
+/// <summary>The laboratory.</summary>
 internal static class LabRoom
 {
-    public static Command Of(Voice voice) => new("lab", "Results of the laboratory: whether they go on as they did.") { Chart(voice) };
+    public static Command Of(Voice voice) => new("lab", "Results of the laboratory: whether they go on as they did.") { Chart(voice), LabConformVerb.Of(voice) };
 
     private static Command Chart(Voice voice)
     {
