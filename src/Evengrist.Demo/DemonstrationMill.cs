@@ -75,6 +75,8 @@ public static class DemonstrationMill
         year.Sheets.KeepPapers(mill);
         StreamBooks.Keep(mill);
         MillTestBooks.Keep(mill, seed);
+        LabBooks.Keep(mill, seed);
+        LabBooks.Jars(mill);
         Payments.Record(mill);
     }
 
