@@ -9,7 +9,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The laboratory.</summary>
 internal static class LabRoom
 {
-    public static Command Of(Voice voice) => new("lab", "Results of the laboratory: whether they go on as they did.") { Chart(voice), LabConformVerb.Of(voice) };
+    public static Command Of(Voice voice) => new("lab", "Results of the laboratory: whether they go on as they did.") { Chart(voice), LabConformVerb.Of(voice), LabWatchVerb.Of(voice), LabValidateVerb.Of(voice) };
 
     private static Command Chart(Voice voice)
     {
