@@ -1,17 +1,10 @@
 namespace Evengrist.Plant.Cases;
 
-/// <summary>A column of a file of mill tests.</summary>
-/// <param name="Name">Its heading.</param>
-/// <param name="Unit">Its unit; empty for none. It may stand behind the heading in square brackets, and is then checked.</param>
-/// <param name="IsNeeded">Whether the heading has to be there.</param>
-/// <param name="Words">What goes into it.</param>
-public sealed record MillTestColumn(string Name, string Unit, bool IsNeeded, string Words);
-
 /// <summary>The columns of a file of mill tests: one row for each figure. What is said of a test as a whole stands in its first row.</summary>
 public static class MillTestColumns
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<MillTestColumn> All { get; } =
+    public static IReadOnlyList<FileColumn> All { get; } =
     [
         new("taken", "", true, "day and time by the mill's clock, as 2025-09-22 09:00; empty for the test of the row above"),
         new("by", "", true, "who took it"),

@@ -10,7 +10,7 @@ internal sealed class MillTestRows
 {
     private static readonly string[] Whole = ["by", "flow", "moisture", "wheat ash", "wheat protein", "basis", "hardness", "falling number", "sheet", "remark"];
     private static readonly string[] Kinds = ["release", "sieve", "stream", "gap", "air", "cloth"];
-    private readonly MillTestLine first;
+    private readonly FileLine first;
     private readonly string unit;
     private readonly int sheet;
     private readonly Basis basis = Basis.At14;
@@ -20,7 +20,7 @@ internal sealed class MillTestRows
     private readonly List<PosedStream> streams = [];
     private readonly List<ClothChange> cloths = [];
 
-    public MillTestRows(MillTestLine first, Instant taken, string unit, int newest)
+    public MillTestRows(FileLine first, Instant taken, string unit, int newest)
     {
         (this.first, TakenAt, this.unit) = (first, taken, unit);
         if (first["basis"].Length > 0 && !Basis.TryParse(first["basis"], out basis))
@@ -45,7 +45,7 @@ internal sealed class MillTestRows
     public int Line => first.Line;
 
     /// <summary>What is said of the test again in a later row is the same, or a fault.</summary>
-    public void Agree(MillTestLine line)
+    public void Agree(FileLine line)
     {
         foreach (var heading in Whole.Where(h => line[h].Length > 0 && line[h] != first[h]))
         {
@@ -53,7 +53,7 @@ internal sealed class MillTestRows
         }
     }
 
-    public void Add(MillTestLine line)
+    public void Add(FileLine line)
     {
         var (kind, at) = (line["kind"].ToLowerInvariant(), line["at"]);
         if (!Kinds.Contains(kind))

@@ -19,17 +19,17 @@ public sealed record MillTestTable(IReadOnlyList<(int Line, MillTestPaper Paper)
     public static Parsed<MillTestTable> Read(Stream stream, string unit, int newest, DateTimeZone zone) => TableReader.Read(stream, null, Most).Then(table =>
     {
         List<Fault> faults = [];
-        var at = Columns(table, faults);
+        var at = FileHeadings.Read(table, MillTestColumns.All, faults);
         if (faults.Count > 0)
         {
             return Parsing.Failed<MillTestTable>(faults);
         }
 
-        var mark = table.Declared.TryGetValue("decimal", out var said) && said.Value.Equals("comma", StringComparison.OrdinalIgnoreCase) ? DecimalMark.Comma : DecimalMark.Point;
+        var mark = FileHeadings.Mark(table);
         List<MillTestRows> tests = [];
         foreach (var row in table.Rows)
         {
-            var line = new MillTestLine(row, at, mark, faults);
+            var line = new FileLine(row, at, mark, faults);
             if (line["taken"].Length == 0 && tests.Count == 0)
             {
                 faults.Add(Fault.OfLine(row.Line, "", "under taken, day and time of the first test, such as 2025-09-22 09:00"));
@@ -63,30 +63,4 @@ public sealed record MillTestTable(IReadOnlyList<(int Line, MillTestPaper Paper)
             : tests.Count == 0 ? Parsing.Failed<MillTestTable>(Fault.OfFile("a heading alone", "rows below it, one for each figure"))
             : Parsing.Got(new MillTestTable([.. tests.Select(t => (t.Line, t.Paper()))]));
     });
-
-    private static Dictionary<string, int> Columns(Table table, List<Fault> faults)
-    {
-        var at = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var (i, cell) in table.Heading.Cells.Index().Where(c => c.Item.Text.Length > 0))
-        {
-            var parts = cell.Text.TrimEnd(']').Split('[', 2, StringSplitOptions.TrimEntries);
-            var column = MillTestColumns.All.FirstOrDefault(c => c.Name.Equals(parts[0], StringComparison.OrdinalIgnoreCase));
-            if (column is null || (parts.Length > 1 && column.Unit != parts[1].Replace('μ', 'µ')))
-            {
-                faults.Add(new Fault(table.Heading.Line, i + 1, "", Fault.Show(cell.Text), column is null ? $"one of the headings {string.Join(", ", MillTestColumns.All.Select(c => c.Name))}" : $"{column.Name}{(column.Unit.Length > 0 ? $" [{column.Unit}]" : "")}"));
-            }
-            else if (!at.TryAdd(column.Name, i))
-            {
-                faults.Add(new Fault(table.Heading.Line, i + 1, "", Fault.Show(cell.Text), "each heading once"));
-            }
-        }
-
-        string[] missing = [.. MillTestColumns.All.Where(c => c.IsNeeded && !at.ContainsKey(c.Name)).Select(c => c.Name)];
-        if (missing.Length > 0 && faults.Count == 0)
-        {
-            faults.Add(Fault.ToldOfLine(table.Heading.Line, $"headings are missing: {string.Join(", ", missing)}. The first line names the columns."));
-        }
-
-        return at;
-    }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Evengrist.Laboratory.Samples;
 using Evengrist.Ledger;
 using NodaTime;
@@ -31,18 +32,25 @@ public sealed record EnterResults(string Key, string Sample, IReadOnlyList<Resul
             return (null, objections);
         }
 
-        var note = string.Join(" ", objections.Select(o => o.Words).Append(Reason.Trim().Length > 0 ? $"Taken because: {Reason.Trim()}." : "").Where(w => w.Length > 0));
-        return (mill.Record(
-            view =>
-            {
-                var sample = TakenSample.Find(view.Book, Sample, Instant.MaxValue)!;
-                return [.. Entries.SelectMany(e => e.Values.Select((value, i) => new Measure(
-                    $"{Key} {e.What} {e.Method} {i + 1}", sample.Place.Code, sample.At, e.What, value, e.Unit, e.Basis, e.Method.Trim(), e.Instrument.Trim()) { Note = note.Length > 0 ? note : null }))];
-            },
-            by, TakeLabSample.Source, recorded), objections);
+        return (mill.Record(view => Drafts(view.Book, Note(objections, Reason)), by, TakeLabSample.Source, recorded), objections);
     }
 
-    private IReadOnlyList<Objection> Against(Book book, ResultModel model) => TakenSample.Find(book, Sample, Instant.MaxValue) is not { } sample
+    /// <summary>What is kept with a result that something was asked about; null where nothing was.</summary>
+    internal static string? Note(IEnumerable<Objection> objections, string reason)
+    {
+        var note = string.Join(" ", objections.Select(o => o.Words).Append(reason.Trim().Length > 0 ? $"Taken because: {reason.Trim()}." : "").Where(w => w.Length > 0));
+        return note.Length > 0 ? note : null;
+    }
+
+    /// <summary>As facts of the ledger; the sample is known.</summary>
+    internal IReadOnlyList<Draft> Drafts(Book book, string? note)
+    {
+        var sample = TakenSample.Find(book, Sample, Instant.MaxValue)!;
+        return [.. Entries.SelectMany(e => e.Values.Select((value, i) => new Measure(
+            string.Create(CultureInfo.InvariantCulture, $"{Key} {e.What} {e.Method} {e.Instrument} {i + 1}"), sample.Place.Code, sample.At, e.What, value, e.Unit, e.Basis, e.Method.Trim(), e.Instrument.Trim()) { Note = note }))];
+    }
+
+    internal IReadOnlyList<Objection> Against(Book book, ResultModel model) => TakenSample.Find(book, Sample, Instant.MaxValue) is not { } sample
         ? [new Objection($"There is no sample \"{Sample}\". Look for a typing error, or record that it was taken.", false)]
         : Entries.Count == 0 ? [new Objection($"Sample {sample.Sample.Code}: there is no result. Type at least one.", false)]
         : [.. Entries.SelectMany(e => model.Against(e, sample.At, Measured, LastOf(book, sample, new SampleTest(e.What, e.Method)))).Distinct()];

@@ -29,7 +29,7 @@ public static class LabRounds
         ArgumentNullException.ThrowIfNull(methods);
         var lines = mill.Facts(new FactFilter { Place = sample.Place.Code, Sort = FactSort.Reading, From = sample.At, Until = sample.At + Duration.FromTicks(10), Size = Most }).Lines;
         var rounds = lines.Where(l => l.Counts).Select(l => l.Fact).OfType<Measured>().OrderBy(m => m.Id)
-            .GroupBy(m => (m.Reading.What, Method: m.Reading.Method.ToUpperInvariant(), m.Attribution.Recorded, m.Attribution.By));
+            .GroupBy(m => (m.Reading.What, Method: m.Reading.Method.ToUpperInvariant(), m.Attribution.Recorded, m.Attribution.By, Entry: EntryOf(m.Attribution.SourceKey)));
         var seen = new HashSet<(Property, string)>();
         return [.. rounds.Select(g =>
         {
@@ -39,4 +39,7 @@ public static class LabRounds
             return new LabRound(test, readings, first.Attribution.By, g.Key.Recorded, first.Attribution.Note ?? "", isRetest, DuplicatesModel.Judge([.. readings.Select(r => r.Value)], methods.Of(test.Method, test.What)?.Repeatability));
         })];
     }
+
+    // Keys of one entry differ in their last word alone.
+    private static string EntryOf(string key) => key.LastIndexOf(' ') is >= 0 and var end ? key[..end] : key;
 }

@@ -10,8 +10,6 @@ namespace Evengrist.Web.Sights.Flow;
 /// <summary>A file of mill tests as it was sent or pasted: looked at first, then kept as a whole or not at all.</summary>
 public sealed class MillTestFileForm
 {
-    private const int MostBytes = 2 * 1024 * 1024;
-
     /// <summary><c>look</c> or <c>keep</c>.</summary>
     public string? Do { get; set; }
 
@@ -36,25 +34,14 @@ public sealed class MillTestFileForm
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(sheet);
-        if (File is { Length: > MostBytes })
+        (Text, var fault) = PostedText.Of(File, Text, "the tests of a season");
+        if (fault is not null)
         {
-            Faults = [$"“{File.FileName}” is larger than 2 MiB: send the tests of a season at a time."];
+            Faults = [fault];
             return;
         }
 
-        if (File is { Length: > 0 })
-        {
-            using var reader = new StreamReader(File.OpenReadStream());
-            Text = reader.ReadToEnd();
-        }
-
-        if (Text is { Length: > 3 } text && text.StartsWith("PK", StringComparison.Ordinal) && text.Contains('\u0003', StringComparison.Ordinal))
-        {
-            (Text, Faults) = ("", ["That is a workbook: save its sheet as CSV (UTF-8) and send that, or copy its cells into the text."]);
-            return;
-        }
-
-        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(Text ?? ""));
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(Text));
         var read = MillTestTable.Read(stream, sheet.Unit, sheet.Version, mill.Settings.Zone);
         Tests = read.Ok ? [.. read.Value.Tests.Select(t => (t.Line, t.Paper, MillTests.Faults(mill, t.Paper, by, 0, now)))] : [];
         Faults = read.Ok ? [.. Tests.SelectMany(t => t.Faults.Select(f => $"From line {t.Line}: {f}"))] : [.. read.Faults.Select(f => $"{f}")];

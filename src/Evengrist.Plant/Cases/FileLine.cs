@@ -3,15 +3,18 @@ using Evengrist.Plant.Tables;
 
 namespace Evengrist.Plant.Cases;
 
-/// <summary>A row of a file of mill tests, its cells by their headings.</summary>
-internal sealed class MillTestLine(Row row, IReadOnlyDictionary<string, int> at, DecimalMark mark, List<Fault> faults)
+/// <summary>A row of a file, its cells by their headings.</summary>
+internal sealed class FileLine(Row row, IReadOnlyDictionary<string, int> at, DecimalMark mark, List<Fault> faults)
 {
     public int Line => row.Line;
 
     /// <summary>The cell below a heading; empty where there is none.</summary>
     public string this[string heading] => at.TryGetValue(heading, out var column) ? row[column].Text : "";
 
-    public double? Number(string heading)
+    public double? Number(string heading) => (double?)Reported(heading);
+
+    /// <summary>A number, digits kept.</summary>
+    public decimal? Reported(string heading)
     {
         if (this[heading].Length == 0)
         {
@@ -20,7 +23,7 @@ internal sealed class MillTestLine(Row row, IReadOnlyDictionary<string, int> at,
 
         if (Numbers.Of(row[at[heading]], mark) is { } number)
         {
-            return (double)number;
+            return number;
         }
 
         Fault(heading, "a number such as 29.5");
