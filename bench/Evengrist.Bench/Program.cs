@@ -1,5 +1,6 @@
 using Evengrist.Bench.Desk;
 using Evengrist.Bench.Genealogy;
+using Evengrist.Bench.Laboratory;
 using Evengrist.Bench.Milling;
 using Evengrist.Bench.Mix;
 using Evengrist.Bench.Records;
@@ -19,12 +20,13 @@ return args switch
     ["mill"] => MillBench.Run(),
     ["divide"] => DivideBench.Run(),
     ["backtest", .. var rest] => BacktestBench.Run(rest),
+    ["pls", .. var rest] => PlsBench.Run(rest),
     ["desk"] => await DeskBench.RunAsync(),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | mill | divide | backtest | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | mill | divide | backtest | pls | desk");
     return 2;
 }

@@ -15,6 +15,7 @@ public static class LabApi
         lab.MapLabTables();
         lab.MapLabBench();
         lab.MapLabWatch();
+        lab.MapLabPls();
     }
 
     private static Task<IResult> ChartAsync(HttpContext context) => Posed.ReplyAsync(context, LabChartCase.Read, LabChartAnswer.To);

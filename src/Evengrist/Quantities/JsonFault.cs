@@ -35,6 +35,11 @@ public static partial class JsonFault
             return $"\"{twice.Groups[1].Value}\"{(where.Length > 0 ? $" ({where})" : "")} stands twice. Keep one.";
         }
 
+        if (Kind().Match(fault.Message) is { Success: true } kind)
+        {
+            return $"{(path.Length > 0 ? path : "What stands there")}{(where.Length > 0 ? $" ({where})" : "")}: \"{kind.Groups[1].Value}\" is no kind that is known there.";
+        }
+
         if (Null().Match(fault.Message) is { Success: true } none)
         {
             return $"\"{JsonNamingPolicy.CamelCase.ConvertName(none.Groups[1].Value)}\"{(where.Length > 0 ? $" ({where})" : "")} is null and has to be something: give its value.";
@@ -56,6 +61,9 @@ public static partial class JsonFault
 
     [GeneratedRegex("'([^']*)' on type '[^']*' doesn't allow (?:setting )?null values", RegexOptions.CultureInvariant)]
     private static partial Regex Null();
+
+    [GeneratedRegex("unrecognized type discriminator id '([^']*)'", RegexOptions.CultureInvariant)]
+    private static partial Regex Kind();
 
     [GeneratedRegex(" Path: .*$", RegexOptions.CultureInvariant)]
     private static partial Regex Tail();

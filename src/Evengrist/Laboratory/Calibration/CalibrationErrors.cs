@@ -5,4 +5,4 @@ namespace Evengrist.Laboratory.Calibration;
 /// <param name="CrossValidation">SECV, bias taken out.</param>
 /// <param name="Prediction">SEP of samples kept back, bias taken out; null where there were fewer than two.</param>
 /// <param name="Bias">Of the samples kept back, reference − foretold; null where there were none.</param>
-public sealed record CalibrationErrors(double Calibration, double CrossValidation, double? Prediction, double? Bias);
+public sealed record CalibrationErrors(double Calibration, double CrossValidation, double? Prediction = null, double? Bias = null);

@@ -18,7 +18,7 @@ public static class CalibrationModel
         }
 
         var set = spec.Calibrating;
-        double[][] raw = [.. set.Select(s => (double[])[.. s.Spectrum])];
+        double[][] raw = [.. set.Select(s => Rows.Of(s.Spectrum))];
         double[] y = [.. set.Select(s => s.Reference)];
         var pretreatment = spec.Pretreatment.Fitted(raw);
         double[][] treated = [.. raw.Select(pretreatment.Apply)];
@@ -57,7 +57,7 @@ public static class CalibrationModel
         var residual = treated.Average(row => ResidualOf(factors, taken, row));
         return new SpectralCalibration(
             spec.Purpose, spec.Axis, pretreatment, intercept, coefficients, factors.Mean, [.. factors.Projections.Take(taken)], [.. factors.Loadings.Take(taken)], [.. factors.ScoreSquares.Take(taken)],
-            residual, y.Length, y.Min(), y.Max(), new CalibrationErrors(Math.Sqrt(squares / (y.Length - taken - 1)), secv, null, null));
+            residual, y.Length, y.Min(), y.Max(), new CalibrationErrors(Math.Sqrt(squares / (y.Length - taken - 1)), secv));
     }
 
     private static double ResidualOf(PlsFactors factors, int taken, double[] row)

@@ -1,6 +1,12 @@
+using System.Text.Json.Serialization;
+
 namespace Evengrist.Laboratory.Calibration;
 
 /// <summary>One thing done to each spectrum before it is regressed on. Model: docs/model/spectral-calibration.md.</summary>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonDerivedType(typeof(StandardNormalVariate), "snv")]
+[JsonDerivedType(typeof(ScatterCorrection), "msc")]
+[JsonDerivedType(typeof(SavitzkyGolay), "savitzkyGolay")]
 public abstract record PretreatmentStep
 {
     private protected PretreatmentStep()

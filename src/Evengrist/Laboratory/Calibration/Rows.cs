@@ -13,8 +13,8 @@ internal static class Rows
         var i = 0;
         for (; i <= a.Length - (2 * width); i += 2 * width)
         {
-            first += new Vector<double>(a[i..]) * new Vector<double>(b[i..]);
-            second += new Vector<double>(a[(i + width)..]) * new Vector<double>(b[(i + width)..]);
+            first = Vector.FusedMultiplyAdd(new Vector<double>(a[i..]), new Vector<double>(b[i..]), first);
+            second = Vector.FusedMultiplyAdd(new Vector<double>(a[(i + width)..]), new Vector<double>(b[(i + width)..]), second);
         }
 
         var sum = Vector.Sum(first + second);
@@ -30,10 +30,11 @@ internal static class Rows
     public static void Add(Span<double> into, double by, ReadOnlySpan<double> row)
     {
         var width = Vector<double>.Count;
+        var times = new Vector<double>(by);
         var i = 0;
         for (; i <= into.Length - width; i += width)
         {
-            (new Vector<double>(into[i..]) + (by * new Vector<double>(row[i..]))).CopyTo(into[i..]);
+            Vector.FusedMultiplyAdd(times, new Vector<double>(row[i..]), new Vector<double>(into[i..])).CopyTo(into[i..]);
         }
 
         for (; i < into.Length; i++)
@@ -58,7 +59,15 @@ internal static class Rows
     }
 
     /// <summary>The rows less a mean.</summary>
-    public static double[][] Less(IReadOnlyList<double[]> rows, double[] mean) => [.. rows.Select(row => row.Zip(mean, (x, m) => x - m).ToArray())];
+    public static double[][] Less(IReadOnlyList<double[]> rows, double[] mean) => [.. rows.Select(row =>
+    {
+        var left = (double[])row.Clone();
+        Add(left, -1, mean);
+        return left;
+    })];
+
+    /// <summary>The numbers as a row; the very same where they are one.</summary>
+    public static double[] Of(IReadOnlyList<double> numbers) => numbers as double[] ?? [.. numbers];
 
     /// <summary>The rows on as many axes as there are rows, where they have more channels than that: no product of two rows changes.</summary>
     /// <remarks>X = L Q′, Q′Q = 1, by the modified way of Gram and Schmidt, whose L is as good as any [Björck 1967, from memory]. Partial least squares sees products of rows alone, so that a turn of the axes changes nothing it answers.</remarks>

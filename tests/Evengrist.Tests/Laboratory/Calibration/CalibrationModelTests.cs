@@ -88,6 +88,31 @@ public sealed class CalibrationModelTests
     }
 
     [Fact]
+    public void Calibration_WrittenAndReadAgain_ReadsTheSame()
+    {
+        var steps = new Pretreatment([new SavitzkyGolay(2, 2, 1), new ScatterCorrection(), new StandardNormalVariate()]);
+        CalibrationSample[] samples = [.. Samples(30).Select((s, i) => s with { Reference = s.Reference + (0.05 * Math.Sin(3.7 * i)) })];
+        var made = CalibrationModel.Of(Spec(samples) with { Pretreatment = steps, Factors = 2 })!.Calibration with { Adjustments = [new(Instant.FromUtc(2025, 10, 7, 12, 0), "A. Person", 0.1, 1, 12, "check samples")] };
+        Assert.True(CalibrationJson.TryRead(CalibrationJson.Write(made), out var again, out var faults), string.Join(" ", faults));
+        var spectrum = Mixed(11.3, 12.9, 0.02);
+        Assert.Equal(made.Read(spectrum), again.Read(spectrum));
+        Assert.Equal(CalibrationJson.Write(made), CalibrationJson.Write(again));
+        // What cannot be a calibration is refused, not read from.
+        Refused("reference spectrum", made with { Pretreatment = steps });
+        Refused("as many as treatment leaves", made with { Mean = [1, 2] });
+        Refused("same factors", made with { ScoreSquares = [1] });
+        Refused("not above 0", made with { ScoreSquares = [1, 0] });
+        Refused("cannot be", made with { Least = 20 });
+        Refused("a name of who decided it", made with { Adjustments = [made.Adjustments[0] with { By = " " }] });
+
+        static void Refused(string says, SpectralCalibration bad)
+        {
+            Assert.False(CalibrationJson.TryRead(CalibrationJson.Write(bad), out _, out var faults));
+            Assert.Contains(says, string.Join(" ", faults), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void WrongReference_OfOneSample_IsFound()
     {
         CalibrationSample[] samples = [.. Samples(30).Select((s, i) => s with { Reference = s.Reference + (0.05 * Math.Sin(3.7 * i)) + (i == 17 ? 1.2 : 0) })];
