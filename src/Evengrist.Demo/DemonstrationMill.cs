@@ -78,6 +78,7 @@ public static class DemonstrationMill
         LabBooks.Keep(mill, seed);
         LabBooks.Jars(mill);
         Payments.Record(mill);
+        ReleaseBooks.Keep(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

@@ -6,7 +6,7 @@ using NodaTime;
 
 namespace Evengrist.Demo;
 
-/// <summary>The laboratory: the flour NIR every hour on each running unit, a reference check a day, soundings of the bins once a month.</summary>
+/// <summary>The laboratory: the flour NIR of each running unit every hour, a reference check a day, soundings of the bins once a month.</summary>
 internal sealed class LabBench(ulong seed)
 {
     private readonly Dice dice = new(seed, "laboratory"), tape = new(seed, "tape");
@@ -14,13 +14,13 @@ internal sealed class LabBench(ulong seed)
     /// <summary>Readings of a stretch's flour. Instrument errors: protein 0.12, ash 0.02, moisture 0.12 (inside the quoted ranges).</summary>
     public void Read(Desk desk, FlourTruth flour, Instant until)
     {
-        var on = $"U{flour.Unit}";
+        var (on, nir) = ($"U{flour.Unit}", flour.Unit == 'A' ? "NIR-2" : "NIR-3");
         for (var at = flour.At + Duration.FromMinutes(30); at < until; at += Duration.FromHours(1))
         {
-            var shift = Incidents.NirShift(at);
-            desk.Read(on, at, Property.Protein, Round(flour.Protein + shift + dice.Normal(0, 0.12), 2), "%", Basis.At14, "NIR", "NIR-2", 0.12m);
-            desk.Read(on, at, Property.Ash, Round(flour.Ash + dice.Normal(0, 0.02), 3), "%", Basis.At14, "NIR", "NIR-2", 0.02m);
-            desk.Read(on, at, Property.Moisture, Round(flour.Moisture + dice.Normal(0, 0.12), 1), "%", default, "NIR", "NIR-2", 0.12m);
+            var shift = flour.Unit == 'A' ? Incidents.NirShift(at) : 0;
+            desk.Read(on, at, Property.Protein, Round(flour.Protein + shift + dice.Normal(0, 0.12), 2), "%", Basis.At14, "NIR", nir, 0.12m);
+            desk.Read(on, at, Property.Ash, Round(flour.Ash + dice.Normal(0, 0.02), 3), "%", Basis.At14, "NIR", nir, 0.02m);
+            desk.Read(on, at, Property.Moisture, Round(flour.Moisture + dice.Normal(0, 0.12), 1), "%", default, "NIR", nir, 0.12m);
         }
     }
 

@@ -10,7 +10,18 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The laboratory.</summary>
 internal static class LabRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("lab", "Results of the laboratory: whether they go on as they did.") { LabBenchVerbs.Samples(voice, clock), LabBenchVerbs.Import(voice, clock), Chart(voice), LabConformVerb.Of(voice), LabWatchVerb.Of(voice), LabValidateVerb.Of(voice), LabPlsVerbs.Of(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("lab", "Results of the laboratory: whether they go on as they did, what they say of a lot.")
+    {
+        LabBenchVerbs.Samples(voice, clock),
+        LabBenchVerbs.Import(voice, clock),
+        Chart(voice),
+        LabConformVerb.Of(voice),
+        LabWatchVerb.Of(voice),
+        LabValidateVerb.Of(voice),
+        LabPlsVerbs.Of(voice),
+        LabRejudgeVerb.Of(voice, clock),
+        LabCertificateVerb.Of(voice, clock),
+    };
 
     private static Command Chart(Voice voice)
     {

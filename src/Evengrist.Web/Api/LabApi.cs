@@ -16,6 +16,8 @@ public static class LabApi
         lab.MapLabBench();
         lab.MapLabWatch();
         lab.MapLabPls();
+        lab.MapFlourLots();
+        lab.MapCertificates();
     }
 
     private static Task<IResult> ChartAsync(HttpContext context) => Posed.ReplyAsync(context, LabChartCase.Read, LabChartAnswer.To);

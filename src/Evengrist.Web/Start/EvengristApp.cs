@@ -2,6 +2,7 @@ using Evengrist.Records;
 using Evengrist.Web.Api;
 using Evengrist.Web.Face;
 using Evengrist.Web.Security;
+using Evengrist.Web.Sights.Laboratory;
 using Evengrist.Web.Sights.Paying;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Sights;
@@ -100,6 +101,7 @@ public static class EvengristApp
         app.MapSeason();
         app.MapTraceFiles();
         app.MapTicketFiles();
+        app.MapCertificateFiles();
         app.MapPayingFiles();
         app.MapRazorComponents<App>();
     }

@@ -96,6 +96,7 @@ public sealed record SpecificationItem(Property What, string Unit, string Source
             .. Enum.IsDefined(What) && What != Property.None ? Array.Empty<string>() : ["An item names its property."],
             .. new[] { Lower, Upper, Target }.OfType<decimal>().Select(v => Readings.Fault(What, v, Unit, Basis)).OfType<string>().Distinct().Select(f => $"{name}: {f}"),
             .. posed.Faults().Select(f => $"{name}: {f}"),
+            .. What == Property.FallingNumber && Rule != ResultRule.Single ? [$"{name}: falling numbers never average: take the rule Single."] : Array.Empty<string>(),
             .. Target < Lower || Target > Upper ? [$"{name}: the target {Target} lies outside the limits."] : Array.Empty<string>(),
             .. Enum.IsDefined(Decision) && Decision != DecisionRule.None ? Array.Empty<string>() : [$"{name}: say how a result near a limit is decided."],
             .. string.IsNullOrWhiteSpace(Source) ? [$"{name}: say who asks for it (source)."] : Array.Empty<string>(),
