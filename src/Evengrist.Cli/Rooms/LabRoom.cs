@@ -18,6 +18,7 @@ internal static class LabRoom
         LabConformVerb.Of(voice),
         LabWatchVerb.Of(voice),
         LabValidateVerb.Of(voice),
+        LabMillsVerb.Of(voice),
         LabPlsVerbs.Of(voice),
         LabRejudgeVerb.Of(voice, clock),
         LabCertificateVerb.Of(voice, clock),
