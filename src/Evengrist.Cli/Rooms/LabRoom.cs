@@ -20,6 +20,7 @@ internal static class LabRoom
         LabValidateVerb.Of(voice),
         LabMillsVerb.Of(voice),
         LabPlsVerbs.Of(voice),
+        LabPlanVerb.Of(voice),
         LabRejudgeVerb.Of(voice, clock),
         LabCertificateVerb.Of(voice, clock),
     };

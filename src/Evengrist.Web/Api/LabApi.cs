@@ -18,6 +18,7 @@ public static class LabApi
         lab.MapLabPls();
         lab.MapFlourLots();
         lab.MapCertificates();
+        lab.MapLabPlan();
     }
 
     private static Task<IResult> ChartAsync(HttpContext context) => Posed.ReplyAsync(context, LabChartCase.Read, LabChartAnswer.To);
