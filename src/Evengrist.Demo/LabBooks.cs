@@ -1,4 +1,5 @@
 using Evengrist.Laboratory;
+using Evengrist.Laboratory.Bake;
 using Evengrist.Laboratory.Methods;
 using Evengrist.Laboratory.Samples;
 using Evengrist.Ledger;
@@ -46,6 +47,7 @@ internal static class LabBooks
         KeepLabMethods.Keep(mill, Methods, Chief);
         KeepLabInstruments.Keep(mill, Instruments, Chief);
         KeepLabPlan.Keep(mill, Plan, Chief);
+        Bake(mill, new Dice(seed, "bakes"));
         var dice = new Dice(seed, "check samples");
         for (var day = new LocalDate(2025, 11, 3); MillCalendar.At(day, 8) < MillCalendar.OpeningMoment; day = day.PlusDays(7))
         {
@@ -55,6 +57,21 @@ internal static class LabBooks
                 {
                     throw new InvalidOperationException(string.Join(" ", faults));
                 }
+            }
+        }
+    }
+
+    // Four bakes: the new high-gluten flour stands 0.25 mL/g above the white bread of the control, and Femi's oven hand 0.15 below Dr Holt's; two loaves of each dough.
+    private static void Bake(Mill mill, Dice dice)
+    {
+        foreach (var (week, baker) in new[] { Chief, Technician, Chief, Technician }.Index())
+        {
+            var (at, level) = (MillCalendar.At(new LocalDate(2025, 12, 16).PlusDays(7 * week), 14), 4.05 + (baker == Chief ? 0.15 : 0) + dice.Normal(0, 0.05));
+            var loaves = new[] { ("WB control", 0.0), ("HG", 0.25) }.SelectMany(f => new[] { 1, 2 }.Select(d => (Flour: f.Item1, Dough: $"{f.Item1[..1]}{d}", Level: level + f.Item2 + dice.Normal(0, 0.06))))
+                .SelectMany(d => new[] { 0, 1 }.Select(_ => (d, Grams: Math.Round(dice.Normal(212, 1.5), 1)))).Select(l => new BakedLoaf(l.d.Flour, l.d.Dough, Math.Round((l.d.Level + dice.Normal(0, 0.04)) * l.Grams), l.Grams, Math.Round(dice.Normal(76, 3)))).ToArray();
+            if (BakeSessions.Keep(mill, new BakeSession($"bake {week + 1}", at, baker, "WB control", loaves, [new("WB control", "F-WB"), new("HG", "F-HG")]), baker, MillCalendar.OpeningMoment).Faults is { Count: > 0 } faults)
+            {
+                throw new InvalidOperationException(string.Join(" ", faults));
             }
         }
     }

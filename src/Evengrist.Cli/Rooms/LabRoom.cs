@@ -23,6 +23,7 @@ internal static class LabRoom
         LabPlanVerb.Of(voice),
         LabRejudgeVerb.Of(voice, clock),
         LabCertificateVerb.Of(voice, clock),
+        LabBakeVerb.Of(voice),
     };
 
     private static Command Chart(Voice voice)

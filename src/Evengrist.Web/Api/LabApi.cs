@@ -14,6 +14,7 @@ public static class LabApi
         lab.MapPosed<LabConformAnswer>("conform", ConformAsync, LabConformCase.Help, "Chance that a lot is inside its limits by posed results, guard band, chance that the customer's laboratory finds it outside, risks over all lots; releases nothing, needs no records");
         lab.MapLabTables();
         lab.MapLabBench();
+        lab.MapLabBake();
         lab.MapLabWatch();
         lab.MapLabPls();
         lab.MapFlourLots();
