@@ -78,7 +78,7 @@ public static class DemonstrationMill
         LabBooks.Keep(mill, seed);
         LabBooks.Jars(mill);
         Payments.Record(mill);
-        ReleaseBooks.Keep(mill);
+        ReleaseBooks.Keep(mill, year.Truth, seed);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

@@ -40,7 +40,7 @@ public static class CertificatePdf
             leaf.Text(statement);
         }
 
-        leaf.Sign($"{certificate.SignedBy}, {head.Say(certificate.IssuedAt)}", "");
+        leaf.Sign($"{certificate.SignedBy}, {head.Say(certificate.IssuedAt)}", "Stamp");
         leaf.Text($"Code {CertificateTwin.ShortCode(certificate)}: the mill tells from it, or from the JSON twin, whether this certificate was issued and says what it said.", 8.5, bold: true);
         return leaf.Close($"Issued {head.Say(certificate.IssuedAt)}, printed {head.Say(head.Printed)} ({head.Zone.Id}). SHA-256 {CertificateTwin.Code(certificate)}");
     }

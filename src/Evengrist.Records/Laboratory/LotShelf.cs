@@ -53,6 +53,7 @@ public static class LotShelf
         ArgumentNullException.ThrowIfNull(mill);
         var (rules, settings) = (KeepReleaseRules.Newest(mill).Rules, mill.Settings);
         var decisions = LotDecisions.All(mill).Where(d => d.At <= asOf).ToLookup(d => d.Lot, StringComparer.OrdinalIgnoreCase);
+        var wrong = InstrumentsFoundWrong.All(mill).Where(w => w.At <= asOf).ToArray();
         var kept = new Dictionary<(string, LocalDate), IReadOnlyList<KeptSpecification>>();
         return mill.Ask(view => which(view, new FlourLots(rules, settings.Zone, settings.DayStart))
             .Select(l => l with { Packages = [.. l.Packages.Where(p => p.PackedAt <= asOf)] }).Where(l => l.Packages.Count > 0)
@@ -70,7 +71,7 @@ public static class LotShelf
                 var readings = LotReadings.Of(view.Book, lot, rules, asOf);
                 return new SeenLot(
                     lot, PackageStand.Of(view.Book, lot, asOf), decided, holding, judged,
-                    judged is null ? [] : JudgeOf(mill, judged.Specification).Results(readings), readings);
+                    judged is null ? [] : JudgeOf(mill, judged.Specification).Results([.. readings.Where(r => !wrong.Any(w => w.Span.Holds(r)))]), readings);
             }).ToArray());
     }
 }

@@ -12,7 +12,7 @@ namespace Evengrist.Records.Laboratory;
 /// <param name="Specifications">The specifications that hold for it.</param>
 /// <param name="Judged">The one it is held against; null where the flour has none.</param>
 /// <param name="Results">Its lines; empty without one.</param>
-/// <param name="Readings">The readings that speak for it.</param>
+/// <param name="Readings">All readings taken of it; those of an instrument found wrong are not judged.</param>
 public sealed record SeenLot(
     FlourLot Lot, IReadOnlyList<PackageStand> Packages, IReadOnlyList<LotDecision> Decisions, IReadOnlyList<KeptSpecification> Specifications, KeptSpecification? Judged, IReadOnlyList<LotResult> Results, IReadOnlyList<Reading> Readings)
 {

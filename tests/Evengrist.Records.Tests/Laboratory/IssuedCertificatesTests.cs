@@ -43,6 +43,13 @@ public sealed class IssuedCertificatesTests
         Assert.IsType<CertificateCheck.Superseded>(CertificateCheck.Of(IssuedCertificates.All(mill), CertificateTwin.ShortCode(first)));
         Assert.Equal(11.90m, Assert.Single(second.Lines).Result);
 
+        var wrong = new WrongSpan("N-1", Property.Protein, SmallMill.Morning, Later, 0.3, 0.01);
+        Assert.Contains("not among those", Assert.Single(InstrumentsFoundWrong.Keep(mill, wrong, "Ben", Later)), StringComparison.Ordinal);
+        Assert.Contains("before it begins", Assert.Single(InstrumentsFoundWrong.Keep(mill, wrong with { Until = SmallMill.Morning }, "Ada", Later)), StringComparison.Ordinal);
+        Assert.Empty(InstrumentsFoundWrong.Keep(mill, wrong, "Ada", Later + Duration.FromMinutes(150)));
+        Assert.Equal(2, IssuedCertificates.Draft(mill, "WB-260701", "", "Ada", Later + Duration.FromMinutes(140)).Certificate!.Version - 1); // before it was found the readings still spoke
+        Assert.Contains("has no result", Assert.Single(Issue(hours: 3).Refused), StringComparison.Ordinal);
+
         new DecideLot("WB-260701", LotVerdict.Hold, "complaint", Later + Duration.FromHours(3)).In(mill, "Ada");
         Assert.Contains(Issue(hours: 4).Refused, r => r.Contains("is not released", StringComparison.Ordinal));
     }

@@ -45,7 +45,7 @@ public static class CertificateModel
         var reported = Recorded.To(result.Reported!.Value, decimals);
         return new CertificateLine(
             item.What.ToString(), item.What.Words(), reported, item.Unit, UnitCodes.Of(item.Unit), item.Basis.IsStated ? item.Basis.ToString() : "as is", result.Method, result.Instrument, result.Values.Count,
-            !(reported < item.Lower) && !(reported > item.Upper), item.DecisionWords, result.Outcome is { } outcome ? Recorded.To((decimal)(2 * outcome.Uncertainty), decimals) : null, item.Lower, item.Upper);
+            !(reported < item.Lower) && !(reported > item.Upper), item.DecisionWords, result.Outcome is { } outcome ? Recorded.To((decimal)(2 * outcome.Uncertainty), decimals + 1) : null, item.Lower, item.Upper);
     }
 
     // As many decimals as the readings or the limits have, whichever is more: rounding hides nothing that a limit sees.

@@ -32,8 +32,8 @@ public sealed record WrongSpan(string Instrument, Property What, Instant From, I
 /// <summary>A lot whose readings came in part or whole from an instrument that read wrong: its odds as it was judged and as they are.</summary>
 /// <param name="Lot">The lot.</param>
 /// <param name="Wrong">How many of its readings are wrong.</param>
-/// <param name="Before">The line of the specification as it was judged.</param>
-/// <param name="After">The same with the readings put right.</param>
+/// <param name="Before">The line of the specification by the instrument's readings as they were read.</param>
+/// <param name="After">The same with the wrong ones put right.</param>
 public sealed record Rejudgement(FlourLot Lot, int Wrong, LotResult Before, LotResult After)
 {
     /// <summary>The lot judged again; null where none of its readings is wrong, or no line asks for the property.</summary>
@@ -41,8 +41,9 @@ public sealed record Rejudgement(FlourLot Lot, int Wrong, LotResult Before, LotR
     {
         ArgumentNullException.ThrowIfNull(judge);
         ArgumentNullException.ThrowIfNull(wrong);
-        var count = readings.Count(wrong.Holds);
-        return count > 0 && judge.Results(readings).FirstOrDefault(r => r.Item.What == wrong.What) is { } before
-            ? new Rejudgement(lot, count, before, judge.Results(readings, wrong.Off).First(r => r.Item.What == wrong.What)) : null;
+        Reading[] own = [.. readings.Where(r => r.What == wrong.What && r.Instrument.Equals(wrong.Instrument.Trim(), StringComparison.OrdinalIgnoreCase))];
+        var count = own.Count(wrong.Holds);
+        return count > 0 && judge.Results(own).FirstOrDefault(r => r.Item.What == wrong.What) is { } before
+            ? new Rejudgement(lot, count, before, judge.Results(own, wrong.Off).First(r => r.Item.What == wrong.What)) : null;
     }
 }

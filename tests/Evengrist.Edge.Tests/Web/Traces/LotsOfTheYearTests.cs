@@ -37,7 +37,9 @@ public sealed class LotsOfTheYearTests(DemonstrationSite site)
         var held = await Tickets.TextAsync(client, "/laboratory/lots/WB-251007-2?asof=2025-10-08T07:00");
         Assert.Contains("■ HOLD", held, StringComparison.Ordinal);
         var lot = await Tickets.TextAsync(client, "/laboratory/lots/WB-251007-2?asof=2026-01-14T10:40");
-        Assert.Contains("released by Dr Anya Holt: judged again with the bias taken off", lot, StringComparison.Ordinal);
+        Assert.Contains("released by Dr Anya Holt: judged again by the reference, from retained samples", lot, StringComparison.Ordinal);
+        Assert.Contains("readings of an instrument that was found wrong", lot, StringComparison.Ordinal);
+        Assert.Contains("combustion N-1", lot, StringComparison.Ordinal);
         Assert.Contains("keeps US, ash of white flour", lot, StringComparison.Ordinal);
         Assert.Contains("not judged US, DON", lot, StringComparison.Ordinal);
         Assert.Contains("Orlawick", await Tickets.TextAsync(client, "/laboratory/lots/WB-251007-2?spec=WB-ORLAWICK"), StringComparison.Ordinal);
