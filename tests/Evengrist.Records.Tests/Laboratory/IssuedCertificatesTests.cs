@@ -48,7 +48,7 @@ public sealed class IssuedCertificatesTests
         Assert.Contains("before it begins", Assert.Single(InstrumentsFoundWrong.Keep(mill, wrong with { Until = SmallMill.Morning }, "Ada", Later)), StringComparison.Ordinal);
         Assert.Empty(InstrumentsFoundWrong.Keep(mill, wrong, "Ada", Later + Duration.FromMinutes(150)));
         Assert.Equal(2, IssuedCertificates.Draft(mill, "WB-260701", "", "Ada", Later + Duration.FromMinutes(140)).Certificate!.Version - 1); // before it was found the readings still spoke
-        Assert.Contains("has no result", Assert.Single(Issue(hours: 3).Refused), StringComparison.Ordinal);
+        Assert.Contains(Issue(hours: 3).Refused, r => r.Contains("has no result", StringComparison.Ordinal));
 
         new DecideLot("WB-260701", LotVerdict.Hold, "complaint", Later + Duration.FromHours(3)).In(mill, "Ada");
         Assert.Contains(Issue(hours: 4).Refused, r => r.Contains("is not released", StringComparison.Ordinal));
