@@ -22,7 +22,7 @@ public static class ChartModel
         var period = spec.Period ?? spec.Groups.Count;
         var first = spec.Groups.Take(period).ToArray();
         double[] means = [.. spec.Groups.Select(g => g.Average())];
-        var (limits, spreads, sigma, from) = spec.Size == 1 ? Singles(means[..period]) : Grouped(first, spec.From);
+        var (limits, spreads, sigma, from) = spec.Frozen is { } frozen ? (IndividualsChart.Around(frozen.Centre, frozen.Sigma), IndividualsChart.RangesOf(frozen.Sigma), frozen.Sigma, SigmaEstimate.MovingRange) : spec.Size == 1 ? Singles(means[..period]) : Grouped(first, spec.From);
         if (!(sigma > 0))
         {
             return null;

@@ -12,6 +12,9 @@ public sealed record ChartSpec(IReadOnlyList<IReadOnlyList<double>> Groups)
     /// <summary>From how many of the first the limits are taken; null for all.</summary>
     public int? Period { get; init; }
 
+    /// <summary>Centre and standard deviation that were frozen, of single values; null to take the limits from the period.</summary>
+    public (double Centre, double Sigma)? Frozen { get; init; }
+
     /// <summary>What the standard deviation of groups is found from.</summary>
     public SigmaEstimate From { get; init; } = SigmaEstimate.GroupRange;
 
@@ -43,6 +46,7 @@ public sealed record ChartSpec(IReadOnlyList<IReadOnlyList<double>> Groups)
         .. Groups.Any(g => g.Count != Size) || (Groups.Count > 0 && Size is 0 or > ChartConstants.Most) ? [$"Groups are all of one size, 1 to {ChartConstants.Most} values: chart those that differ apart, or their single values."] : Array.Empty<string>(),
         .. Groups.SelectMany(g => g).All(double.IsFinite) ? Array.Empty<string>() : ["A value is no number."],
         .. Period is null || (Period >= 2 && Period <= Groups.Count) ? Array.Empty<string>() : [$"Limits are taken from 2 to {Groups.Count} of the first values; got {Period}."],
+        .. Frozen is null || (Size <= 1 && Frozen is { Sigma: > 0 and < double.PositiveInfinity } f && double.IsFinite(f.Centre)) ? Array.Empty<string>() : ["Frozen limits are of single values, with a standard deviation above 0."],
         .. Size <= 1 || From is SigmaEstimate.GroupRange or SigmaEstimate.GroupDeviation ? Array.Empty<string>() : ["The spread of groups is found from their ranges or their standard deviations."],
         .. MovingMean is null or { Weight: > 0 and <= 1, Width: > 0 and <= 10 } ? Array.Empty<string>() : ["A moving mean has a weight above 0 and at most 1, and a width above 0 and at most 10."],
         .. Sums is null or { Allowance: >= 0 and <= 10, Limit: > 0 and <= 100 } ? Array.Empty<string>() : ["Cumulative sums have an allowance from 0 to 10 and a limit above 0 and at most 100 standard deviations."],

@@ -21,10 +21,18 @@ public sealed record IndividualsChart(ControlLimits Values, ControlLimits Ranges
             throw new ArgumentException($"A chart of single values needs {Fewest} or more, each a number.", nameof(period));
         }
 
+        var sigma = MovingRanges(period).Average() / ChartConstants.Of(2).D2;
+        return new IndividualsChart(Around(period.Average(), sigma), RangesOf(sigma), sigma, period.Count);
+    }
+
+    /// <summary>Limits of single values: centre ± 3 σ.</summary>
+    public static ControlLimits Around(double centre, double sigma) => new(centre - (3 * sigma), centre, centre + (3 * sigma));
+
+    /// <summary>Limits of the moving range of two: 0, d₂σ, D₄d₂σ.</summary>
+    public static ControlLimits RangesOf(double sigma)
+    {
         var constants = ChartConstants.Of(2);
-        var (mean, range) = (period.Average(), MovingRanges(period).Average());
-        var sigma = range / constants.D2;
-        return new IndividualsChart(new(mean - (3 * sigma), mean, mean + (3 * sigma)), new(0, range, constants.D.Upper * range), sigma, period.Count);
+        return new(0, constants.D2 * sigma, constants.D.Upper * constants.D2 * sigma);
     }
 
     /// <summary>What each value differs from the one before, without sign; one fewer than there are values.</summary>

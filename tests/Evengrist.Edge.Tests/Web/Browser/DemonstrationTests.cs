@@ -35,6 +35,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/laboratory/instruments")]
     [InlineData("/laboratory/watch?asof=2025-10-08T12:30")]
     [InlineData("/laboratory/bake?grams=100&moisture=13.2")]
+    [InlineData("/laboratory/charts")]
+    [InlineData("/laboratory/charts/wall")]
     [InlineData("/tempering?season=Dry&celsius=15&evaporation=0.5")]
     [InlineData("/tempering/water?rate=17.5&moisture=11.2&aim=16&stage1=14.5&rest=18&celsius=15&from=2026-01-13T22:10&until=2026-01-14T04:10")]
     [InlineData("/tempering/water?rate=17.5&moisture=16&aim=15")]

@@ -1,0 +1,52 @@
+using Evengrist.Laboratory.Charts;
+using NodaTime;
+
+namespace Evengrist.Records.Laboratory;
+
+/// <summary>Frozen limits of charts and what was done about their signals: papers, none ever changed.</summary>
+public static class ChartBooks
+{
+    /// <summary>Every version of a chart's limits, the newest first.</summary>
+    public static IReadOnlyList<(FrozenLimits Limits, int Version, string By, Instant Kept)> Limits(Mill mill, string chart)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return [.. mill.Papers(FrozenLimits.PaperKind).All().Where(p => p.Code == chart).OrderByDescending(p => p.Version).Select(p => (Limits: FrozenLimits.TryRead(p.Json, out var limits, out _) ? limits : null, p.Version, p.By, p.Recorded))
+            .Where(p => p.Limits is not null).Select(p => (p.Limits!, p.Version, p.By, p.Recorded))];
+    }
+
+    /// <summary>Keeps limits as the next version; every fault where they cannot be kept, and then nothing is.</summary>
+    public static IReadOnlyList<string> Freeze(Mill mill, FrozenLimits limits, string by)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        ArgumentNullException.ThrowIfNull(limits);
+        var faults = limits.Faults();
+        if (faults.Count == 0)
+        {
+            mill.Papers(FrozenLimits.PaperKind).KeepNext(limits.Code, limits.ToJson(), by);
+        }
+
+        return faults;
+    }
+
+    /// <summary>What was done about a chart's signals, the newest first.</summary>
+    public static IReadOnlyList<(ChartAction Action, string By, Instant Kept)> Actions(Mill mill, string chart)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return [.. mill.Papers(ChartAction.PaperKind).All().Where(p => p.Code == chart).OrderByDescending(p => p.Version).Select(p => (Action: ChartAction.TryRead(p.Json, out var action, out _) ? action : null, p.By, p.Recorded))
+            .Where(p => p.Action is not null).Select(p => (p.Action!, p.By, p.Recorded))];
+    }
+
+    /// <summary>Keeps what was done; every fault where it cannot be kept. The same once more is the same.</summary>
+    public static IReadOnlyList<string> Act(Mill mill, ChartAction action, string by)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        ArgumentNullException.ThrowIfNull(action);
+        var faults = action.Faults();
+        if (faults.Count == 0 && !Actions(mill, action.Chart).Any(a => a.Action == action))
+        {
+            mill.Papers(ChartAction.PaperKind).KeepNext(action.Chart, action.ToJson(), by);
+        }
+
+        return faults;
+    }
+}

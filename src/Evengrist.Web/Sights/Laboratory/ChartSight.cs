@@ -1,0 +1,61 @@
+using Evengrist.Laboratory.Charts;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using Evengrist.Records;
+using Evengrist.Records.Laboratory;
+using NodaTime;
+
+namespace Evengrist.Web.Sights.Laboratory;
+
+/// <summary>A chart of one property of one place by one method, as of a moment.</summary>
+/// <param name="Choices">What can be charted: its code and how many readings there are.</param>
+/// <param name="Code">What is shown; empty where there is nothing.</param>
+/// <param name="Place">Its place.</param>
+/// <param name="What">Its property.</param>
+/// <param name="Method">Its method.</param>
+/// <param name="All">Every reading by then, in the order of time, on 14 % moisture where it has a basis.</param>
+/// <param name="Shown">The newest of them, which are drawn.</param>
+/// <param name="Versions">Frozen limits, the newest first; empty where none are.</param>
+/// <param name="Chart">The chart by the newest; null without.</param>
+public sealed record ChartSight(
+    IReadOnlyList<(string Code, int Readings)> Choices, string Code, string Place, Property What, string Method, IReadOnlyList<(Instant At, double Value)> All, IReadOnlyList<(Instant At, double Value)> Shown,
+    IReadOnlyList<(FrozenLimits Limits, int Version, string By, Instant Kept)> Versions, ChartOutcome? Chart)
+{
+    /// <summary>Readings drawn.</summary>
+    public const int Most = 60;
+
+    private static readonly Property[] Charted = [Property.Protein, Property.Moisture, Property.Ash];
+
+    /// <summary>Looks.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="chosen">A code of the choices; the one with most readings where empty or unknown.</param>
+    /// <param name="at">What was read later is left out.</param>
+    public static ChartSight Of(Mill mill, string? chosen, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        var series = mill.Ask(view => view.Book.Readings.Where(r => r.At <= at && Charted.Contains(r.What) && view.Book[r.On].Kind != PlaceKind.Truck).GroupBy(r => (Place: view.Book[r.On].Code, r.What, r.Method)).Where(g => g.Count() >= FrozenLimits.Fewest)
+            .Select(g => (g.Key, Code: FrozenLimits.CodeOf(g.Key.Place, g.Key.What, g.Key.Method), Readings: g.OrderBy(r => r.At).Select(r => (r.At, On14(r))).ToArray())).OrderByDescending(g => g.Readings.Length).ThenBy(g => g.Code, StringComparer.Ordinal).ToArray());
+        if (series.Length == 0)
+        {
+            return new([], "", "", Property.None, "", [], [], [], null);
+        }
+
+        var one = series.FirstOrDefault(s => s.Code == chosen) is { Code: not null } found ? found : series[0];
+        var versions = ChartBooks.Limits(mill, one.Code);
+        var shown = one.Readings.TakeLast(Most).ToArray();
+        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Count > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
+    }
+
+    /// <summary>Its signals, the newest first, in words.</summary>
+    public IEnumerable<(Instant At, double Value, string Words)> Signals => Chart is null ? [] : Chart.Points.Where(p => p.Signals).Reverse().Select(p => (Shown[p.Number - 1].At, Shown[p.Number - 1].Value, LabChartWords.Of(p)));
+
+    /// <summary>Readings of a period.</summary>
+    public double[] Within(Instant from, Instant until) => [.. All.Where(r => r.At >= from && r.At < until).Select(r => r.Value)];
+
+    private static ChartOutcome? ChartOf(FrozenLimits limits, (Instant At, double Value)[] shown) => ChartModel.Of(new ChartSpec([.. shown.Select(r => (IReadOnlyList<double>)[r.Value])])
+    {
+        Frozen = (limits.Centre, limits.Sigma), Target = limits.Target, Rules = limits.Rules, MovingMean = (0.2, 3), Sums = (0.5, 5), Lower = limits.Lower, Upper = limits.Upper,
+    });
+
+    private static double On14(Reading reading) => (double)reading.Value * (reading.Basis.IsStated ? reading.Basis.ToDry / Basis.At14.ToDry : 1);
+}
