@@ -14,7 +14,7 @@ public sealed record PairedReadings(PlaceId On, Property What, ReadingSource Ref
     /// <summary>Fewest pairs that are worth showing.</summary>
     public const int Fewest = 2;
 
-    /// <summary>Everything that can be watched: every two sources on different instruments that read the same property of the same place within the span, in one unit on one basis. The reference is the one stated as surer.</summary>
+    /// <summary>Everything that can be watched: every two sources on different instruments that read the same property of the same place within the span, in one unit on one basis. The reference is the one stated as surer; of two that state the same, or nothing, neither can stand for the other's truth.</summary>
     /// <param name="readings">Readings of one place.</param>
     /// <param name="span">How far apart in time two readings of the same flour may be.</param>
     public static IEnumerable<PairedReadings> Among(IReadOnlyList<Reading> readings, Duration span)
@@ -26,7 +26,7 @@ public sealed record PairedReadings(PlaceId On, Property What, ReadingSource Ref
                 .Where(s => s.Readings.Length >= Fewest).OrderBy(s => s.Deviation).ThenBy(s => s.Source.Words, StringComparer.Ordinal).ToArray();
             foreach (var (i, reference) in sources.Index())
             {
-                foreach (var other in sources.Skip(i + 1).Where(o => o.Source.Instrument != reference.Source.Instrument && o.Source.Unit == reference.Source.Unit && o.Source.Basis == reference.Source.Basis))
+                foreach (var other in sources.Skip(i + 1).Where(o => o.Source.Instrument != reference.Source.Instrument && o.Source.Unit == reference.Source.Unit && o.Source.Basis == reference.Source.Basis && o.Deviation > reference.Deviation))
                 {
                     if (Beside(reference.Readings, other.Readings, span) is { Count: >= Fewest } pairs)
                     {
