@@ -11,6 +11,7 @@ namespace Evengrist.Web.Sights.Laboratory;
 /// <param name="Choices">What can be charted: its code and how many readings there are.</param>
 /// <param name="Code">What is shown; empty where there is nothing.</param>
 /// <param name="Place">Its place.</param>
+/// <param name="Flour">The flour it made, where it is a mill unit; else empty.</param>
 /// <param name="What">Its property.</param>
 /// <param name="Method">Its method.</param>
 /// <param name="All">Every reading by then, in the order of time, on 14 % moisture where it has a basis.</param>
@@ -18,7 +19,7 @@ namespace Evengrist.Web.Sights.Laboratory;
 /// <param name="Versions">Frozen limits, the newest first; empty where none are.</param>
 /// <param name="Chart">The chart by the newest; null without.</param>
 public sealed record ChartSight(
-    IReadOnlyList<(string Code, int Readings)> Choices, string Code, string Place, Property What, string Method, IReadOnlyList<(Instant At, double Value)> All, IReadOnlyList<(Instant At, double Value)> Shown,
+    IReadOnlyList<(string Code, int Readings)> Choices, string Code, string Place, string Flour, Property What, string Method, IReadOnlyList<(Instant At, double Value)> All, IReadOnlyList<(Instant At, double Value)> Shown,
     IReadOnlyList<(FrozenLimits Limits, int Version, string By, Instant Kept)> Versions, ChartOutcome? Chart)
 {
     /// <summary>Readings drawn.</summary>
@@ -28,22 +29,22 @@ public sealed record ChartSight(
 
     /// <summary>Looks.</summary>
     /// <param name="mill">The mill.</param>
-    /// <param name="chosen">A code of the choices; the one with most readings where empty or unknown.</param>
+    /// <param name="chosen">A code of the choices; where empty or unknown, the first that has frozen limits, else the one with most readings.</param>
     /// <param name="at">What was read later is left out.</param>
     public static ChartSight Of(Mill mill, string? chosen, Instant at)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        var series = mill.Ask(view => view.Book.Readings.Where(r => r.At <= at && Charted.Contains(r.What) && view.Book[r.On].Kind != PlaceKind.Truck).GroupBy(r => (Place: view.Book[r.On].Code, r.What, r.Method)).Where(g => g.Count() >= FrozenLimits.Fewest)
-            .Select(g => (g.Key, Code: FrozenLimits.CodeOf(g.Key.Place, g.Key.What, g.Key.Method), Readings: g.OrderBy(r => r.At).Select(r => (r.At, On14(r))).ToArray())).OrderByDescending(g => g.Readings.Length).ThenBy(g => g.Code, StringComparer.Ordinal).ToArray());
+        var series = mill.Ask(view => Series(view.Book, at));
         if (series.Length == 0)
         {
-            return new([], "", "", Property.None, "", [], [], [], null);
+            return new([], "", "", "", Property.None, "", [], [], [], null);
         }
 
-        var one = series.FirstOrDefault(s => s.Code == chosen) is { Code: not null } found ? found : series[0];
+        var one = series.FirstOrDefault(s => s.Code == chosen) is { Code: not null } found ? found
+            : series.FirstOrDefault(s => ChartBooks.Limits(mill, s.Code).Count > 0) is { Code: not null } frozen ? frozen : series[0];
         var versions = ChartBooks.Limits(mill, one.Code);
         var shown = one.Readings.TakeLast(Most).ToArray();
-        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Count > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
+        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.Flour, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Count > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
     }
 
     /// <summary>Its signals, the newest first, in words.</summary>
@@ -51,6 +52,15 @@ public sealed record ChartSight(
 
     /// <summary>Readings of a period.</summary>
     public double[] Within(Instant from, Instant until) => [.. All.Where(r => r.At >= from && r.At < until).Select(r => r.Value)];
+
+    private static ((string Place, string Flour, Property What, string Method) Key, string Code, (Instant At, double Value)[] Readings)[] Series(Book book, Instant at)
+    {
+        var made = new FlourMade(book);
+        return [.. book.Readings.Where(r => r.At <= at && Charted.Contains(r.What) && book[r.On].Kind != PlaceKind.Truck)
+            .GroupBy(r => (Place: book[r.On].Code, Flour: book[r.On].Kind == PlaceKind.MillUnit ? made.At(r.On, r.At) : "", r.What, r.Method)).Where(g => g.Count() >= FrozenLimits.Fewest)
+            .Select(g => (g.Key, Code: FrozenLimits.CodeOf(g.Key.Place, g.Key.Flour, g.Key.What, g.Key.Method), Readings: g.OrderBy(r => r.At).Select(r => (r.At, On14(r))).ToArray()))
+            .OrderByDescending(g => g.Readings.Length).ThenBy(g => g.Code, StringComparer.Ordinal)];
+    }
 
     private static ChartOutcome? ChartOf(FrozenLimits limits, (Instant At, double Value)[] shown) => ChartModel.Of(new ChartSpec([.. shown.Select(r => (IReadOnlyList<double>)[r.Value])])
     {

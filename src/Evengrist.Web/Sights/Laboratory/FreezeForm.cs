@@ -49,6 +49,6 @@ public sealed class FreezeForm
         }
 
         return faults.Count > 0 ? faults : ChartBooks.Freeze(mill, FrozenLimits.Of(
-            sight.Place, sight.What, sight.Method, (from!.Value, until!.Value), sight.Within(from.Value, until.Value), wanted, Rules switch { "Eight" => RunRules.Eight, "One" => [RunRule.BeyondThree], _ => RunRules.Four }, (Reason ?? "").Trim()), by!);
+            sight.Place, sight.What, sight.Method, (from!.Value, until!.Value), sight.Within(from.Value, until.Value), wanted, Rules switch { "Eight" => RunRules.Eight, "One" => [RunRule.BeyondThree], _ => RunRules.Four }, (Reason ?? "").Trim()) with { Flour = sight.Flour }, by!);
     }
 }

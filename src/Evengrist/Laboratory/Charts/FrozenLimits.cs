@@ -20,8 +20,9 @@ namespace Evengrist.Laboratory.Charts;
 /// <param name="Target">What is wanted; null to chart against the centre.</param>
 /// <param name="Lower">The flour's own lower limit, for capability; null for none.</param>
 /// <param name="Upper">The flour's own upper limit; null for none.</param>
+/// <param name="Flour">The flour a mill unit made; empty for any other place.</param>
 public sealed record FrozenLimits(
-    string Place, Property What, string Method, Instant From, Instant Until, int Count, double Centre, double Sigma, SigmaEstimate Estimate, IReadOnlyList<RunRule> Rules, string Reason, double? Target = null, double? Lower = null, double? Upper = null)
+    string Place, Property What, string Method, Instant From, Instant Until, int Count, double Centre, double Sigma, SigmaEstimate Estimate, IReadOnlyList<RunRule> Rules, string Reason, double? Target = null, double? Lower = null, double? Upper = null, string Flour = "")
 {
     /// <summary>The kind of paper they are kept as.</summary>
     public const string PaperKind = "chart-limits";
@@ -30,10 +31,10 @@ public sealed record FrozenLimits(
     public const int Fewest = 10;
 
     /// <summary>What they are kept under.</summary>
-    public string Code => CodeOf(Place, What, Method);
+    public string Code => CodeOf(Place, Flour, What, Method);
 
-    /// <summary>What limits of a place, property and method are kept under.</summary>
-    public static string CodeOf(string place, Property what, string method) => $"{place} {what} {method}";
+    /// <summary>What limits of a place, its flour, a property and a method are kept under.</summary>
+    public static string CodeOf(string place, string flour, Property what, string method) => $"{place}{(flour.Length > 0 ? " " + flour : "")} {what} {method}";
 
     /// <summary>What is wrong, each a sentence that says what to do; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults() =>
