@@ -19,6 +19,9 @@ public sealed class PaperShelf
     /// <summary>Every version of every paper of the kind, by code and version.</summary>
     public IReadOnlyList<Paper> All() => Read(Columns + " ORDER BY code, version");
 
+    /// <summary>The newest version of every paper of the kind, by code.</summary>
+    public IReadOnlyList<Paper> NewestOfEach() => [.. All().GroupBy(p => p.Code).Select(g => g.Last())];
+
     /// <summary>The newest version of a paper; null where there is none.</summary>
     public Paper? Newest(string code) => Read(Columns + " AND code = @code ORDER BY version DESC LIMIT 1", ("@code", code)).SingleOrDefault();
 
@@ -66,6 +69,18 @@ public sealed class PaperShelf
             var version = newest is null ? 1 : newest.Json == json ? newest.Version : newest.Version + 1;
             Keep(code, version, json, by);
             return version;
+        }
+    }
+
+    /// <summary>Keeps what is said as a further version, unless a version of any paper of the kind says the same already: for what happened once, as a check or a setting.</summary>
+    public void KeepOnce(string code, string json, string by)
+    {
+        lock (gate)
+        {
+            if (!All().Any(p => p.Json == json))
+            {
+                KeepNext(code, json, by);
+            }
         }
     }
 

@@ -17,7 +17,7 @@ public sealed class Bookings
     public static Bookings Of(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return new Bookings(mill.Papers(Kind).All().GroupBy(p => p.Code).Select(g => Booking.Read(g.MaxBy(p => p.Version)!)).OfType<Booking>());
+        return new Bookings(mill.Papers(Kind).NewestOfEach().Select(Booking.Read).OfType<Booking>());
     }
 
     /// <summary>Keeps a booking, as the next version where it stands already.</summary>

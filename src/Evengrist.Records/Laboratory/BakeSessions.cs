@@ -10,9 +10,8 @@ public static class BakeSessions
     public static IReadOnlyList<(BakeSession Session, int Version, string By)> Newest(Mill mill, Instant at)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(BakeSession.PaperKind).All().GroupBy(p => p.Code).Select(g => g.MaxBy(p => p.Version)!)
-            .Select(p => (Session: BakeSession.TryRead(p.Json, out var session, out _) ? session : null, p.Version, p.By)).Where(b => b.Session is not null && b.Session.At <= at)
-            .OrderByDescending(b => b.Session!.At).Select(b => (b.Session!, b.Version, b.By))];
+        return [.. mill.Papers(BakeSession.PaperKind).NewestOfEach().Read<BakeSession>(BakeSession.TryRead).Where(b => b.Value.At <= at)
+            .OrderByDescending(b => b.Value.At).Select(b => (b.Value, b.Paper.Version, b.Paper.By))];
     }
 
     /// <summary>Keeps a bake as the next version of its code; every fault where it cannot be, and then nothing is kept.</summary>

@@ -6,12 +6,11 @@ namespace Evengrist.Records.Laboratory;
 /// <summary>Frozen limits of charts and what was done about their signals: papers, none ever changed.</summary>
 public static class ChartBooks
 {
-    /// <summary>Every version of a chart's limits, the newest first.</summary>
-    public static IReadOnlyList<(FrozenLimits Limits, int Version, string By, Instant Kept)> Limits(Mill mill, string chart)
+    /// <summary>Every version of every chart's limits by the chart's code, the newest first.</summary>
+    public static ILookup<string, (FrozenLimits Limits, int Version, string By, Instant Kept)> Limits(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(FrozenLimits.PaperKind).All().Where(p => p.Code == chart).OrderByDescending(p => p.Version).Select(p => (Limits: FrozenLimits.TryRead(p.Json, out var limits, out _) ? limits : null, p.Version, p.By, p.Recorded))
-            .Where(p => p.Limits is not null).Select(p => (p.Limits!, p.Version, p.By, p.Recorded))];
+        return mill.Papers(FrozenLimits.PaperKind).All().Read<FrozenLimits>(FrozenLimits.TryRead).OrderByDescending(p => p.Paper.Version).ToLookup(p => p.Paper.Code, p => (p.Value, p.Paper.Version, p.Paper.By, p.Paper.Recorded));
     }
 
     /// <summary>Keeps limits as the next version; every fault where they cannot be kept, and then nothing is.</summary>
@@ -32,8 +31,7 @@ public static class ChartBooks
     public static IReadOnlyList<(ChartAction Action, string By, Instant Kept)> Actions(Mill mill, string chart)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(ChartAction.PaperKind).All().Where(p => p.Code == chart).OrderByDescending(p => p.Version).Select(p => (Action: ChartAction.TryRead(p.Json, out var action, out _) ? action : null, p.By, p.Recorded))
-            .Where(p => p.Action is not null).Select(p => (p.Action!, p.By, p.Recorded))];
+        return [.. mill.Papers(ChartAction.PaperKind).All().Where(p => p.Code == chart).Read<ChartAction>(ChartAction.TryRead).OrderByDescending(p => p.Paper.Version).Select(p => (p.Value, p.Paper.By, p.Paper.Recorded))];
     }
 
     /// <summary>Keeps what was done; every fault where it cannot be kept. The same once more is the same.</summary>

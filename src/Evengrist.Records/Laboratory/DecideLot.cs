@@ -61,7 +61,7 @@ public sealed record DecideLot(string Lot, LotVerdict Verdict, string Reason, In
         }
 
         Demand(!string.IsNullOrWhiteSpace(by), "Say who you are first: a decision carries a name.");
-        Demand(rules.MayDecide(by), rules.Persons.Count == 0 ? "Nobody may release yet: keep the release rules with the persons who may." : $"{by.Trim()} is not among those who may decide of lots: {string.Join(", ", rules.Persons)}.");
+        Demand(rules.MayDecide(by), rules.Persons.Count == 0 ? "Nobody may release yet: keep the release rules with the persons who may." : rules.Refusal(by, "decide of lots"));
         Demand(Enum.IsDefined(Verdict) && Verdict != LotVerdict.None, "Say what is decided: release, hold, rework or downgrade.");
         Demand(lot is not null, $"There is no lot {Lot} with a package by then. Lots are listed by day.");
         if (lot is null)

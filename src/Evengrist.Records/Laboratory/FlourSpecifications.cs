@@ -11,7 +11,7 @@ public static class FlourSpecifications
     public static IReadOnlyList<KeptSpecification> Newest(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(Specification.Kind).All().GroupBy(p => p.Code).Select(g => Read(g.Last())).OfType<KeptSpecification>()];
+        return [.. mill.Papers(Specification.Kind).NewestOfEach().Select(Read).OfType<KeptSpecification>()];
     }
 
     /// <summary>All versions of one, the first first; empty where none is kept.</summary>
@@ -28,10 +28,14 @@ public static class FlourSpecifications
     public static IReadOnlyList<KeptSpecification> Of(Mill mill, string flour, LocalDate day)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(Specification.Kind).All().Select(Read).OfType<KeptSpecification>()
-            .Where(k => k.Specification.Flour.Equals(flour, StringComparison.OrdinalIgnoreCase) && !(k.Specification.ValidFrom > day))
-            .GroupBy(k => k.Specification.Code).Select(g => g.Last()).OrderBy(k => k.Specification.Customer, StringComparer.OrdinalIgnoreCase).ThenBy(k => k.Specification.Code, StringComparer.Ordinal)];
+        return Of(All(mill), flour, day);
     }
+
+    internal static IReadOnlyList<KeptSpecification> All(Mill mill) => [.. mill.Papers(Specification.Kind).All().Select(Read).OfType<KeptSpecification>()];
+
+    internal static IReadOnlyList<KeptSpecification> Of(IEnumerable<KeptSpecification> all, string flour, LocalDate day) =>
+        [.. all.Where(k => k.Specification.Flour.Equals(flour, StringComparison.OrdinalIgnoreCase) && !(k.Specification.ValidFrom > day))
+            .GroupBy(k => k.Specification.Code).Select(g => g.Last()).OrderBy(k => k.Specification.Customer, StringComparer.OrdinalIgnoreCase).ThenBy(k => k.Specification.Code, StringComparer.Ordinal)];
 
     /// <summary>Keeps a specification as the next version of its code; every fault where it cannot be, and then nothing is kept.</summary>
     /// <param name="mill">The mill.</param>

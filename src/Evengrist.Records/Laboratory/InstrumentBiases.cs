@@ -10,7 +10,7 @@ public static class InstrumentBiases
     public static IReadOnlyList<(BiasSetting Setting, string By)> All(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(BiasSetting.PaperKind).All().Select(p => (Setting: BiasSetting.TryRead(p.Json, out var setting, out _) ? setting : null, p.By)).Where(s => s.Setting is not null).Select(s => (s.Setting!, s.By)).OrderByDescending(s => s.Item1.At)];
+        return [.. mill.Papers(BiasSetting.PaperKind).All().Read<BiasSetting>(BiasSetting.TryRead).Select(p => (p.Value, p.Paper.By)).OrderByDescending(s => s.Value.At)];
     }
 
     /// <summary>Keeps a setting; every fault where it cannot be, and then nothing is kept. The same setting again is the same.</summary>
@@ -31,11 +31,7 @@ public static class InstrumentBiases
         ];
         if (faults.Length == 0)
         {
-            var (shelf, json) = (mill.Papers(BiasSetting.PaperKind), setting.ToJson());
-            if (!shelf.All().Any(p => p.Json == json))
-            {
-                shelf.KeepNext(setting.Code, json, by);
-            }
+            mill.Papers(BiasSetting.PaperKind).KeepOnce(setting.Code, setting.ToJson(), by);
         }
 
         return faults;

@@ -11,7 +11,7 @@ public static class InstrumentChecks
     public static IReadOnlyList<(InstrumentCheck Check, string By)> All(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(InstrumentCheck.PaperKind).All().Select(p => (Check: InstrumentCheck.TryRead(p.Json, out var check, out _) ? check : null, p.By)).Where(c => c.Check is not null).Select(c => (c.Check!, c.By))];
+        return [.. mill.Papers(InstrumentCheck.PaperKind).All().Read<InstrumentCheck>(InstrumentCheck.TryRead).Select(p => (p.Value, p.Paper.By))];
     }
 
     /// <summary>How every instrument of the laboratory stands at a moment.</summary>
@@ -41,11 +41,7 @@ public static class InstrumentChecks
         ];
         if (faults.Length == 0)
         {
-            var (shelf, json) = (mill.Papers(InstrumentCheck.PaperKind), (check with { Instrument = instrument!.Code }).ToJson());
-            if (!shelf.All().Any(p => p.Json == json))
-            {
-                shelf.KeepNext(instrument.Code, json, by);
-            }
+            mill.Papers(InstrumentCheck.PaperKind).KeepOnce(instrument!.Code, (check with { Instrument = instrument.Code }).ToJson(), by);
         }
 
         return faults;

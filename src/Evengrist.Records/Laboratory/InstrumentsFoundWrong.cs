@@ -10,7 +10,7 @@ public static class InstrumentsFoundWrong
     public static IReadOnlyList<FoundWrong> All(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(FoundWrong.Kind).All().GroupBy(p => p.Code).Select(g => FoundWrong.TryRead(g.Last().Json, out var found, out _) ? found : null).OfType<FoundWrong>()];
+        return [.. mill.Papers(FoundWrong.Kind).NewestOfEach().Read<FoundWrong>(FoundWrong.TryRead).Select(p => p.Value)];
     }
 
     /// <summary>Keeps a finding; every fault where it cannot be, and then nothing is kept.</summary>
@@ -26,7 +26,7 @@ public static class InstrumentsFoundWrong
         string[] faults =
         [
             .. span.Fault is { } fault ? [fault] : Array.Empty<string>(),
-            .. string.IsNullOrWhiteSpace(by) ? ["Say who you are first: every record carries a name."] : rules.MayDecide(by) ? Array.Empty<string>() : [$"{by.Trim()} is not among those who may decide of lots: {(rules.Persons.Count == 0 ? "nobody yet, keep the release rules first" : string.Join(", ", rules.Persons))}."],
+            .. string.IsNullOrWhiteSpace(by) ? ["Say who you are first: every record carries a name."] : rules.MayDecide(by) ? Array.Empty<string>() : [rules.Refusal(by, "decide of lots")],
         ];
         if (faults.Length == 0)
         {

@@ -11,7 +11,7 @@ public static class IssuedCertificates
     public static IReadOnlyList<AnalysisCertificate> All(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(AnalysisCertificate.Kind).All().Select(p => CertificateTwin.TryRead(p.Json, out var certificate, out _) ? certificate : null).OfType<AnalysisCertificate>()];
+        return [.. mill.Papers(AnalysisCertificate.Kind).All().Read<AnalysisCertificate>(CertificateTwin.TryRead).Select(p => p.Value)];
     }
 
     /// <summary>One certificate; null where none is kept.</summary>
@@ -43,7 +43,7 @@ public static class IssuedCertificates
 
         var spec = new CertificateSpec(seen.Lot, seen.Decision, seen.Packages, judged.Specification, judged.Title, seen.Results, rules.LagMinutes) { Mill = settings.Name, IsInvented = settings.IsDemonstration, SignedBy = by.Trim(), IssuedAt = at };
         var (certificate, refused) = CertificateModel.Of(spec with { Version = 1 + (Find(mill, spec.Number)?.Version ?? 0) });
-        return !string.IsNullOrWhiteSpace(by) && !rules.MayDecide(by) ? (null, [.. refused, $"{by.Trim()} is not among those who may sign: {(rules.Persons.Count == 0 ? "nobody yet, keep the release rules first" : string.Join(", ", rules.Persons))}."]) : (certificate, refused);
+        return !string.IsNullOrWhiteSpace(by) && !rules.MayDecide(by) ? (null, [.. refused, rules.Refusal(by, "sign")]) : (certificate, refused);
     }
 
     /// <summary>Issues a certificate of a lot as the next version of its number; every reason where none is made, and then nothing is kept.</summary>

@@ -9,6 +9,6 @@ public static class LotDecisions
     public static IReadOnlyList<LotDecision> All(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(LotDecision.Kind).All().Select(p => LotDecision.TryRead(p.Json, out var decision, out _) ? decision : null).OfType<LotDecision>()];
+        return [.. mill.Papers(LotDecision.Kind).All().Read<LotDecision>(LotDecision.TryRead).Select(p => p.Value)];
     }
 }

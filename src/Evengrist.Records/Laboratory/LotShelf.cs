@@ -32,13 +32,11 @@ public static class LotShelf
     public static SeenLot? Find(Mill mill, string code, Instant asOf, string? specification = null) =>
         Seen(mill, (view, lots) => lots.Find(view.Book, code) is { } lot ? [lot] : [], asOf, specification).FirstOrDefault();
 
-    /// <summary>Who judges by a specification: what a reading does not state of its uncertainty, its method does.</summary>
-    /// <param name="mill">The mill.</param>
-    /// <param name="specification">The specification.</param>
-    public static LotJudge JudgeOf(Mill mill, Specification specification)
+    // What a reading does not state of its uncertainty, its method does.
+    internal static Func<Specification, LotJudge> Judges(Mill mill, ReleaseRules rules)
     {
         var methods = KeepLabMethods.Newest(mill).Methods;
-        return new LotJudge(specification, KeepReleaseRules.Newest(mill).Rules.Policy, r => (double?)(r.StandardUncertainty ?? methods.Of(r.Method, r.What)?.StandardUncertaintyAt(r.Value)));
+        return specification => new LotJudge(specification, rules.Policy, r => (double?)(r.StandardUncertainty ?? methods.Of(r.Method, r.What)?.StandardUncertaintyAt(r.Value)));
     }
 
     /// <summary>The milling day of a moment.</summary>
@@ -54,7 +52,7 @@ public static class LotShelf
         var (rules, settings) = (KeepReleaseRules.Newest(mill).Rules, mill.Settings);
         var decisions = LotDecisions.All(mill).Where(d => d.At <= asOf).ToLookup(d => d.Lot, StringComparer.OrdinalIgnoreCase);
         var wrong = InstrumentsFoundWrong.All(mill).Where(w => w.At <= asOf).ToArray();
-        var kept = new Dictionary<(string, LocalDate), IReadOnlyList<KeptSpecification>>();
+        var (kept, judges) = (FlourSpecifications.All(mill), Judges(mill, rules));
         return mill.Ask(view => which(view, new FlourLots(rules, settings.Zone, settings.DayStart))
             .Select(l => l with { Packages = [.. l.Packages.Where(p => p.PackedAt <= asOf)] }).Where(l => l.Packages.Count > 0)
             .Select(lot =>
@@ -62,16 +60,12 @@ public static class LotShelf
                 // What was released as another flour is held against that flour's specifications.
                 var decided = decisions[lot.Code].ToArray();
                 var flour = decided.Length > 0 && decided[^1].As.Length > 0 ? decided[^1].As : lot.Flour;
-                if (!kept.TryGetValue((flour, lot.Day), out var holding))
-                {
-                    kept.Add((flour, lot.Day), holding = FlourSpecifications.Of(mill, flour, lot.Day));
-                }
-
+                var holding = FlourSpecifications.Of(kept, flour, lot.Day);
                 var judged = holding.FirstOrDefault(k => k.Specification.Code.Equals(specification?.Trim(), StringComparison.OrdinalIgnoreCase)) ?? (holding.Count > 0 ? holding[0] : null);
                 var readings = LotReadings.Of(view.Book, lot, rules, asOf);
                 return new SeenLot(
                     lot, PackageStand.Of(view.Book, lot, asOf), decided, holding, judged,
-                    judged is null ? [] : JudgeOf(mill, judged.Specification).Results([.. readings.Where(r => !wrong.Any(w => w.Span.Holds(r)))]), readings);
+                    judged is null ? [] : judges(judged.Specification).Results([.. readings.Where(r => !wrong.Any(w => w.Span.Holds(r)))]), readings);
             }).ToArray());
     }
 }

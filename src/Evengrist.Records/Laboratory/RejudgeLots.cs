@@ -1,5 +1,4 @@
 using Evengrist.Laboratory.Lots;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Records.Laboratory;
@@ -27,14 +26,14 @@ public static class RejudgeLots
             return [];
         }
 
-        var (rules, settings) = (KeepReleaseRules.Newest(mill).Rules, mill.Settings);
-        LocalDate Day(Instant at) => MillingDay.Of(at, settings.Zone, settings.DayStart);
-        var lots = LotShelf.Of(mill, Day(wrong.From), Day(wrong.Until + Duration.FromMinutes(rules.LagMinutes)), asOf);
+        var rules = KeepReleaseRules.Newest(mill).Rules;
+        var judges = LotShelf.Judges(mill, rules);
+        var lots = LotShelf.Of(mill, LotShelf.DayOf(mill, wrong.From), LotShelf.DayOf(mill, wrong.Until + Duration.FromMinutes(rules.LagMinutes)), asOf);
         return
         [
             .. from lot in lots
                where lot.Judged is not null
-               let again = Rejudgement.Of(lot.Lot, lot.Readings, LotShelf.JudgeOf(mill, lot.Judged!.Specification), wrong)
+               let again = Rejudgement.Of(lot.Lot, lot.Readings, judges(lot.Judged!.Specification), wrong)
                where again is not null
                orderby lot.Lot.From, lot.Lot.Flour
                select new RejudgedLot(lot, again),

@@ -54,7 +54,7 @@ public static class FlowSheets
     public static IReadOnlyList<KeptFlowSheet> Newest(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(FlowSheetJson.PaperKind).All().GroupBy(p => p.Code).Select(g => Read(g.Last())).OfType<KeptFlowSheet>().OrderBy(k => k.Unit, StringComparer.Ordinal)];
+        return [.. mill.Papers(FlowSheetJson.PaperKind).NewestOfEach().Select(Read).OfType<KeptFlowSheet>().OrderBy(k => k.Unit, StringComparer.Ordinal)];
     }
 
     /// <summary>The newest version of a unit; null where none is kept.</summary>

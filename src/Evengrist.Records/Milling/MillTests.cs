@@ -112,7 +112,7 @@ public static class MillTests
     public static IReadOnlyList<KeptMillTest> Newest(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(MillTestPaper.Kind).All().GroupBy(p => p.Code).Select(g => Read(g.Last())).OfType<KeptMillTest>()];
+        return [.. mill.Papers(MillTestPaper.Kind).NewestOfEach().Select(Read).OfType<KeptMillTest>()];
     }
 
     /// <summary>All versions of a test, the first first; empty where none is kept.</summary>

@@ -71,7 +71,7 @@ public static class MillTrials
     public static IReadOnlyList<KeptTrial> Of(Mill mill, string unit)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(MillTrialPaper.Kind).All().GroupBy(p => p.Code).Select(g => Read(g.Last())).OfType<KeptTrial>().Where(t => t.Stands && t.Paper.Unit == unit).OrderByDescending(t => t.Recorded).ThenBy(t => t.Paper.Name, StringComparer.Ordinal)];
+        return [.. mill.Papers(MillTrialPaper.Kind).NewestOfEach().Select(Read).OfType<KeptTrial>().Where(t => t.Stands && t.Paper.Unit == unit).OrderByDescending(t => t.Recorded).ThenBy(t => t.Paper.Name, StringComparer.Ordinal)];
     }
 
     /// <summary>All versions of a trial, the first first; empty where none is kept.</summary>

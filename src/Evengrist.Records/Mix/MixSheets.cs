@@ -58,7 +58,7 @@ public static class MixSheets
     public static IReadOnlyList<KeptSheet> Newest(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(MixSheet.Kind).All().GroupBy(p => p.Code).Select(g => Read(g.Last())).OfType<KeptSheet>().OrderByDescending(k => k.Sheet.From).ThenBy(k => k.Code, StringComparer.Ordinal)];
+        return [.. mill.Papers(MixSheet.Kind).NewestOfEach().Select(Read).OfType<KeptSheet>().OrderByDescending(k => k.Sheet.From).ThenBy(k => k.Code, StringComparer.Ordinal)];
     }
 
     /// <summary>All versions of a sheet, the first first; empty where there is none.</summary>

@@ -22,6 +22,7 @@ internal static class LabJson
     /// <param name="check">What is wrong with it, each a sentence.</param>
     /// <param name="value">The value; null where there is a fault.</param>
     /// <param name="faults">Each fault a sentence; empty where there is none.</param>
-    public static bool TryRead<T>(string json, Func<T, IReadOnlyList<string>> check, [NotNullWhen(true)] out T? value, out IReadOnlyList<string> faults)
-        where T : class => StrictJson.TryRead(json, Options, read => read is null ? ["It is null; write an object."] : check(read), out value, out faults);
+    /// <param name="ifNull">What is said of <c>null</c>.</param>
+    public static bool TryRead<T>(string json, Func<T, IReadOnlyList<string>> check, [NotNullWhen(true)] out T? value, out IReadOnlyList<string> faults, string ifNull = "It is null; write an object.")
+        where T : class => StrictJson.TryRead(json, Options, read => read is null ? [ifNull] : check(read), out value, out faults);
 }

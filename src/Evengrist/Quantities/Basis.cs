@@ -43,6 +43,10 @@ public readonly record struct Basis : IComparable<Basis>
     /// <exception cref="InvalidOperationException">No basis was stated (the default value).</exception>
     public double ToDry => 100 / (100 - (double)MoisturePercent);
 
+    /// <summary>A value stated on this basis, carried to another, not rounded: X (100 − M_t)/(100 − M_i). Exact on the same basis.</summary>
+    /// <exception cref="InvalidOperationException">One of the two is not stated.</exception>
+    public decimal Restated(decimal value, Basis wanted) => this == wanted ? value : value * (100m - wanted.MoisturePercent) / (100m - MoisturePercent);
+
     /// <summary>A basis at the given moisture, per cent wet basis, 0 ≤ moisture &lt; 100.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The moisture lies outside the range.</exception>
     public static Basis At(decimal moisturePercent) => moisturePercent is >= 0m and < 100m

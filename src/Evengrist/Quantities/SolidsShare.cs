@@ -85,9 +85,7 @@ public readonly record struct SolidsShare : IComparable<SolidsShare>
 
     /// <summary>The value carried to another basis, in <see cref="Unit"/>, not rounded: X (100 − M_t)/(100 − M_i). Exact as stated on its own basis.</summary>
     /// <exception cref="InvalidOperationException">Nothing was stated, or the wanted basis is not stated.</exception>
-    public decimal ValueOn(Basis wanted) => Stated.Basis == wanted
-        ? Value
-        : Value * (100m - wanted.MoisturePercent) / (100m - Basis.MoisturePercent);
+    public decimal ValueOn(Basis wanted) => Stated.Basis.Restated(Value, wanted);
 
     /// <summary>The same share stated on another basis, not rounded.</summary>
     /// <exception cref="InvalidOperationException">Nothing was stated, or the wanted basis is not stated.</exception>

@@ -18,8 +18,7 @@ public sealed class HeldStandards
     public static HeldStandards Of(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return new([.. mill.Papers(HouseClassJson.Kind).All().GroupBy(p => p.Code).Select(g => g.MaxBy(p => p.Version)!)
-            .Select(p => HouseClassJson.TryRead(p.Json, out var house, out _) ? house : null).OfType<HouseClass>()]);
+        return new([.. mill.Papers(HouseClassJson.Kind).NewestOfEach().Read<HouseClass>(HouseClassJson.TryRead).Select(p => p.Value)]);
     }
 
     /// <summary>A standard by its code; null where there is none.</summary>

@@ -32,7 +32,7 @@ public sealed class BenchRow
     public bool IsTyped => !string.IsNullOrWhiteSpace(Values);
 
     /// <summary>The property; none where it is none.</summary>
-    public Property WhatRead => Enum.TryParse<Property>(What, out var what) && what.ToString() == What ? what : Property.None;
+    public Property WhatRead => TypedProperty.Read(What);
 
     /// <summary>The entry; null where there is a fault, which is then said.</summary>
     /// <param name="moisture">Moisture of the sample, %; null where it is not known.</param>

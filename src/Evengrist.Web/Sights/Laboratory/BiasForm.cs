@@ -46,9 +46,8 @@ public sealed class BiasForm
             faults.Add($"How many pairs it rests on is a whole number; read \"{Pairs}\".");
         }
 
-        var what = Enum.TryParse<Property>(What, out var named) && named.ToString() == What ? named : Property.None;
         faults.AddRange(EntryFaults.Of("-", at, by, nameless));
-        return faults.Count > 0 ? faults : InstrumentBiases.Keep(mill, new BiasSetting((Instrument ?? "").Trim(), what, at!.Value, old, next, pairs, (Reason ?? "").Trim()), by!, now);
+        return faults.Count > 0 ? faults : InstrumentBiases.Keep(mill, new BiasSetting((Instrument ?? "").Trim(), TypedProperty.Read(What), at!.Value, old, next, pairs, (Reason ?? "").Trim()), by!, now);
     }
 
     private static decimal Read(string words, string? text, List<string> faults)

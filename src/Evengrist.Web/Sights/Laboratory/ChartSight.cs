@@ -40,11 +40,12 @@ public sealed record ChartSight(
             return new([], "", "", "", Property.None, "", [], [], [], null);
         }
 
+        var frozen = ChartBooks.Limits(mill);
         var one = series.FirstOrDefault(s => s.Code == chosen) is { Code: not null } found ? found
-            : series.FirstOrDefault(s => ChartBooks.Limits(mill, s.Code).Count > 0) is { Code: not null } frozen ? frozen : series[0];
-        var versions = ChartBooks.Limits(mill, one.Code);
+            : series.FirstOrDefault(s => frozen.Contains(s.Code)) is { Code: not null } first ? first : series[0];
+        (FrozenLimits Limits, int Version, string By, Instant Kept)[] versions = [.. frozen[one.Code]];
         var shown = one.Readings.TakeLast(Most).ToArray();
-        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.Flour, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Count > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
+        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.Flour, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Length > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
     }
 
     /// <summary>Its signals, the newest first, in words.</summary>
@@ -67,5 +68,5 @@ public sealed record ChartSight(
         Frozen = (limits.Centre, limits.Sigma), Target = limits.Target, Rules = limits.Rules, MovingMean = (0.2, 3), Sums = (0.5, 5), Lower = limits.Lower, Upper = limits.Upper,
     });
 
-    private static double On14(Reading reading) => (double)reading.Value * (reading.Basis.IsStated ? reading.Basis.ToDry / Basis.At14.ToDry : 1);
+    private static double On14(Reading reading) => (double)(reading.Basis.IsStated ? reading.Basis.Restated(reading.Value, Basis.At14) : reading.Value);
 }

@@ -41,13 +41,12 @@ public sealed class CheckForm
         var faults = new List<string>();
         var known = TypedValues.Read("What the sample is known to have", Known, faults);
         var found = TypedValues.Read("The readings", Found, faults);
-        var what = Enum.TryParse<Property>(What, out var named) && named.ToString() == What ? named : Property.None;
         faults.AddRange(EntryFaults.Of("-", at, by, nameless));
         if (known.Count > 1)
         {
             faults.Add("What the sample is known to have is one number.");
         }
 
-        return faults.Count > 0 ? faults : InstrumentChecks.Keep(mill, new InstrumentCheck((Instrument ?? "").Trim(), at!.Value, what, known[0], found, (Sample ?? "").Trim(), (Remark ?? "").Trim()), by!, now);
+        return faults.Count > 0 ? faults : InstrumentChecks.Keep(mill, new InstrumentCheck((Instrument ?? "").Trim(), at!.Value, TypedProperty.Read(What), known[0], found, (Sample ?? "").Trim(), (Remark ?? "").Trim()), by!, now);
     }
 }

@@ -1,9 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using Evengrist.Quantities;
 
 namespace Evengrist.Laboratory.Certificates;
 
@@ -12,14 +9,12 @@ namespace Evengrist.Laboratory.Certificates;
 public static class CertificateTwin
 {
     private const int ShortBytes = 10;
-    private static readonly JsonSerializerOptions Compact = new(StrictJson.Options()) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-    private static readonly JsonSerializerOptions Wide = new(Compact) { WriteIndented = true };
 
     /// <summary>The canonical JSON: what is kept.</summary>
-    public static string Canonical(AnalysisCertificate certificate) => JsonSerializer.Serialize(certificate, Compact);
+    public static string Canonical(AnalysisCertificate certificate) => LabJson.WriteShort(certificate);
 
     /// <summary>The JSON as it is handed out.</summary>
-    public static string Write(AnalysisCertificate certificate) => JsonSerializer.Serialize(certificate, Wide);
+    public static string Write(AnalysisCertificate certificate) => LabJson.Write(certificate);
 
     /// <summary>The whole code: 64 hexadecimal digits.</summary>
     public static string Code(AnalysisCertificate certificate) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Canonical(certificate))));
@@ -36,6 +31,5 @@ public static class CertificateTwin
 
     /// <summary>Reads a twin; each fault a sentence.</summary>
     public static bool TryRead(string json, [NotNullWhen(true)] out AnalysisCertificate? certificate, out IReadOnlyList<string> faults) =>
-        StrictJson.TryRead(json, Compact, read => read is null ? ["A certificate is an object; read null."]
-            : read.Format != AnalysisCertificate.OurFormat ? [$"The format is {AnalysisCertificate.OurFormat}; read “{read.Format}”."] : [], out certificate, out faults);
+        LabJson.TryRead(json, read => read.Format != AnalysisCertificate.OurFormat ? [$"The format is {AnalysisCertificate.OurFormat}; read “{read.Format}”."] : [], out certificate, out faults, "A certificate is an object; read null.");
 }

@@ -1,7 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Encodings.Web;
-using System.Text.Json;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Laboratory.Lots;
@@ -15,15 +12,13 @@ public sealed record FoundWrong(WrongSpan Span, string By, Instant At)
     /// <summary>The kind of its papers.</summary>
     public const string Kind = "found-wrong";
 
-    private static readonly JsonSerializerOptions Options = new(StrictJson.Options()) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>What it is kept as: one instrument, property and beginning.</summary>
     public string Code => FormattableString.Invariant($"{Span.Instrument.Trim().ToUpperInvariant()} {Span.What} {Span.From.ToUnixTimeSeconds()}");
 
     /// <summary>It as JSON.</summary>
-    public string ToJson() => JsonSerializer.Serialize(this, Options);
+    public string ToJson() => LabJson.WriteShort(this);
 
     /// <summary>Reads one; each fault a sentence.</summary>
     public static bool TryRead(string json, [NotNullWhen(true)] out FoundWrong? found, out IReadOnlyList<string> faults) =>
-        StrictJson.TryRead(json, Options, read => read?.Span.Fault is { } fault ? [fault] : read is null ? ["A finding is an object; read null."] : [], out found, out faults);
+        LabJson.TryRead(json, read => read.Span.Fault is { } fault ? [fault] : [], out found, out faults, "A finding is an object; read null.");
 }

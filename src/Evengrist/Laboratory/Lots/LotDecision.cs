@@ -1,6 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
 using NodaTime;
@@ -18,8 +16,6 @@ public sealed record LotDecision(string Lot, LotVerdict Verdict, string By, Inst
     /// <summary>The kind of its papers.</summary>
     public const string Kind = "lot-decision";
 
-    private static readonly JsonSerializerOptions Options = new(StrictJson.Options()) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
-
     /// <summary>Which flour a downgraded lot may go as; empty otherwise.</summary>
     public string As { get; init; } = "";
 
@@ -33,11 +29,11 @@ public sealed record LotDecision(string Lot, LotVerdict Verdict, string By, Inst
     public bool IsReleased => Verdict is LotVerdict.Release or LotVerdict.Downgrade;
 
     /// <summary>The decision as JSON.</summary>
-    public string ToJson() => JsonSerializer.Serialize(this, Options);
+    public string ToJson() => LabJson.WriteShort(this);
 
     /// <summary>Reads one; each fault a sentence.</summary>
     public static bool TryRead(string json, [NotNullWhen(true)] out LotDecision? decision, out IReadOnlyList<string> faults) =>
-        StrictJson.TryRead(json, Options, read => read is null ? ["A decision is an object; read null."] : [], out decision, out faults);
+        LabJson.TryRead(json, _ => [], out decision, out faults, "A decision is an object; read null.");
 }
 
 /// <summary>One line of a specification as it stood when a lot was decided.</summary>

@@ -23,7 +23,7 @@ public sealed record LotJudge(Specification Specification, double Policy, Func<R
     /// <summary>The result of a property on a basis over all lines, for the rules of law; null where none was read.</summary>
     public static decimal? Value(IReadOnlyList<LotResult> results, Property what, Basis basis) =>
         results.FirstOrDefault(r => r.Item.What == what && r.Reported is not null) is { Reported: { } value, Item: var item }
-            ? basis.IsStated && item.Basis.IsStated ? value * (100m - basis.MoisturePercent) / (100m - item.Basis.MoisturePercent) : value : null;
+            ? basis.IsStated && item.Basis.IsStated ? item.Basis.Restated(value, basis) : value : null;
 
     private LotResult Of(SpecificationItem item, IReadOnlyList<Reading> readings, Func<Reading, (double Bias, double Uncertainty)?> off)
     {
@@ -42,7 +42,7 @@ public sealed record LotJudge(Specification Specification, double Policy, Func<R
 
     private LotResult Of(SpecificationItem item, Reading[] group, int others, Func<Reading, (double Bias, double Uncertainty)?> off)
     {
-        decimal Onto(Reading reading) => item.Basis.IsStated ? (100m - item.Basis.MoisturePercent) / (100m - reading.Basis.MoisturePercent) : 1m;
+        decimal Onto(Reading reading) => item.Basis.IsStated ? reading.Basis.Restated(1m, item.Basis) : 1m;
         decimal[] values = [.. group.Select(r => (r.Value - (decimal)(off(r)?.Bias ?? 0)) * Onto(r))];
         double?[] own = [.. group.Select(r => UncertaintyOf(r) is { } u ? u * (double)Onto(r) : (double?)null)];
         if (own.Any(u => u is null))

@@ -1,8 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Encodings.Web;
-using System.Text.Json;
 using Evengrist.Laboratory.Conformity;
-using Evengrist.Quantities;
 
 namespace Evengrist.Laboratory.Lots;
 
@@ -14,8 +11,6 @@ public sealed record ReleaseRules(int PartsOfDay, int LagMinutes, IReadOnlyList<
 {
     /// <summary>The kind of its paper.</summary>
     public const string Kind = "release-rules";
-
-    private static readonly JsonSerializerOptions Options = new(StrictJson.Options()) { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>What the program begins with: one lot for each flour and milling day, no lag, and nobody who may release.</summary>
     public static ReleaseRules Start { get; } = new(1, 0, []);
@@ -32,6 +27,15 @@ public sealed record ReleaseRules(int PartsOfDay, int LagMinutes, IReadOnlyList<
     /// <summary>Whether a person may decide of lots; case and outer blanks do not matter.</summary>
     public bool MayDecide(string name) => Persons.Any(p => p.Trim().Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>What is said to one who may not.</summary>
+    /// <param name="name">The person.</param>
+    /// <param name="act">What was wanted: <c>decide of lots</c>.</param>
+    public string Refusal(string name, string act)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return $"{name.Trim()} is not among those who may {act}: {(Persons.Count == 0 ? "nobody yet, keep the release rules first" : string.Join(", ", Persons))}.";
+    }
+
     /// <summary>What is wrong, each a sentence that says what to do; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults() =>
     [
@@ -42,9 +46,9 @@ public sealed record ReleaseRules(int PartsOfDay, int LagMinutes, IReadOnlyList<
     ];
 
     /// <summary>The rules as JSON.</summary>
-    public static string Write(ReleaseRules rules) => JsonSerializer.Serialize(rules, Options);
+    public static string Write(ReleaseRules rules) => LabJson.Write(rules);
 
     /// <summary>Reads rules and checks them; each fault a sentence.</summary>
     public static bool TryRead(string json, [NotNullWhen(true)] out ReleaseRules? rules, out IReadOnlyList<string> faults) =>
-        StrictJson.TryRead(json, Options, read => read?.Faults() ?? ["Release rules are an object with partsOfDay, lagMinutes and persons; read null."], out rules, out faults);
+        LabJson.TryRead(json, read => read.Faults(), out rules, out faults, "Release rules are an object with partsOfDay, lagMinutes and persons; read null.");
 }

@@ -58,7 +58,7 @@ public sealed class ResultModel(LabMethods methods, IReadOnlyList<InstrumentStan
         ArgumentNullException.ThrowIfNull(last);
         ArgumentNullException.ThrowIfNull(entry);
         decimal[] values = [.. last.Where(r => r.Unit == entry.Unit && r.Basis.IsStated == entry.Basis.IsStated).OrderByDescending(r => r.At).Take(LastCount)
-            .Select(r => entry.Basis.IsStated ? r.Value * (100 - entry.Basis.MoisturePercent) / (100 - r.Basis.MoisturePercent) : r.Value).Order()];
+            .Select(r => entry.Basis.IsStated ? r.Basis.Restated(r.Value, entry.Basis) : r.Value).Order()];
         return values.Length == 0 ? null : (values[(values.Length - 1) / 2] + values[values.Length / 2]) / 2;
     }
 
