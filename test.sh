@@ -33,30 +33,32 @@ give_up() {
 # What the tests can use beside the SDK: Debian's package for it, and what is skipped without it.
 missing_packages() {
   compgen -G '/usr/lib/postgresql/*/bin/initdb' > /dev/null || echo postgresql
-  [ -n "${EVENGRIST_CHROMIUM:-}" ] || command -v chromium chromium-browser google-chrome > /dev/null || echo chromium
+  [ -n "${EVENGRIST_CHROMIUM:-}" ] || command -v chromium-headless-shell > /dev/null || echo chromium-headless-shell
   compgen -G '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf' > /dev/null || echo fonts-dejavu-core
 }
 
 without() {
   case $1 in
     postgresql) echo 'the tests on PostgreSQL' ;;
-    chromium) echo 'the tests in a browser, and the picture for README' ;;
+    chromium-headless-shell)
+      command -v chromium chromium-browser google-chrome > /dev/null && echo 'nothing, but the tests in a browser take longer' ||
+        echo 'the tests in a browser, and the picture for README' ;;
     fonts-dejavu-core) echo 'nothing, but text in pictures may look poor' ;;
   esac
 }
 
 install_missing() {
-  local packages as_root=()
+  local packages package as_root=()
   mapfile -t packages < <(missing_packages)
   [ ${#packages[@]} -gt 0 ] || return 0
   [ "$(id -u)" -eq 0 ] || as_root=(sudo -n)
   if [ -e /etc/debian_version ] && { [ ${#as_root[@]} -eq 0 ] || sudo -n true 2> /dev/null; }; then
     say "Installing ${packages[*]}"
-    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get update -q &&
-      "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends "${packages[@]}" ||
-      echo 'Not everything could be installed.'
+    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get update -q || true
+    for package in "${packages[@]}"; do
+      "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -q -y --no-install-recommends "$package" || echo "$package could not be installed."
+    done
   fi
-  local package
   for package in $(missing_packages); do
     echo "Without $package this is skipped: $(without "$package")."
   done

@@ -5,17 +5,16 @@ namespace Evengrist.Edge.Tests.Web.Browser;
 /// <summary>The browser of this machine, started once for all tests that share it.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
-    public const string Missing = "Chromium is missing (looked for chromium, chromium-browser and google-chrome on the path; EVENGRIST_CHROMIUM names another).";
+    public const string Missing = "Chromium is missing (looked for chromium-headless-shell, chromium, chromium-browser and google-chrome on the path; EVENGRIST_CHROMIUM names another).";
 
-    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
+    // The shell without a window first: the same engine at half the processor time.
+    private static readonly string[] Names = ["chromium-headless-shell", "chromium", "chromium-browser", "google-chrome"];
     private static readonly string[] Quiet = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"];
     private IPlaywright? playwright;
     private IBrowser? browser;
 
     /// <summary>Where the browser is; null where there is none.</summary>
-    public static string? Path { get; } = Environment.GetEnvironmentVariable("EVENGRIST_CHROMIUM") is { Length: > 0 } named ? named
-        : (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)
-            .SelectMany(folder => Names.Select(name => System.IO.Path.Combine(folder, name))).FirstOrDefault(File.Exists);
+    public static string? Path { get; } = Environment.GetEnvironmentVariable("EVENGRIST_CHROMIUM") is { Length: > 0 } named ? named : Names.Select(OnThePath).FirstOrDefault(File.Exists);
 
     public async Task InitializeAsync()
     {
@@ -35,6 +34,9 @@ public sealed class Chromium : IAsyncLifetime
 
         playwright?.Dispose();
     }
+
+    private static string? OnThePath(string name) => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(System.IO.Path.PathSeparator)
+        .Select(folder => System.IO.Path.Combine(folder, name)).FirstOrDefault(File.Exists);
 
     /// <summary>A fresh visitor, to be disposed by the test.</summary>
     public async Task<Visitor> VisitorAsync(Uri address, int width, bool dark, bool script = true)
