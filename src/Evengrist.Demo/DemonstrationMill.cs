@@ -79,6 +79,7 @@ public static class DemonstrationMill
         LabBooks.Jars(mill);
         Payments.Record(mill);
         ReleaseBooks.Keep(mill, year.Truth, seed);
+        ChartFreezes.Keep(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

@@ -17,12 +17,12 @@ internal static class LabMillsVerb
 
     private static void Say(LabMillsAnswer answer, Voice voice)
     {
-        var table = new TextTable("mill", "mean", "±", "Cpk", "% out", "laboratory off", "flour's Cpk", "% out", "remark");
+        var table = new TextTable("mill", "mean", "±", "Cpk", "95 %", "% out", "laboratory off", "±", "flour's Cpk", "95 %", "% out", "remark");
         foreach (var mill in answer.Mills)
         {
             table.Add(
-                mill.Mill, Number(mill.Mean, 3), Number(mill.Deviation, 3), Number(mill.Cpk, 2), Number(mill.PercentOut, 1), mill.LaboratoryBias is { } bias ? Signed(bias, 3) : "", Number(mill.FlourCpk, 2),
-                Number(mill.FlourPercentOut, 1), mill.Remark);
+                mill.Mill, Number(mill.Mean, 3), Number(mill.Deviation, 3), Number(mill.Cpk, 2), Span(mill.CpkFrom, mill.CpkTo), Number(mill.PercentOut, 1), mill.LaboratoryBias is { } bias ? Signed(bias, 3) : "", Number(mill.LaboratoryBiasDeviation, 3),
+                Number(mill.FlourCpk, 2), Span(mill.FlourCpkFrom, mill.FlourCpkTo), Number(mill.FlourPercentOut, 1), mill.Remark);
         }
 
         table.To(voice);
@@ -31,4 +31,6 @@ internal static class LabMillsVerb
             voice.Say($"sample {method.Sample}, {method.Laboratories} laboratories: s_r {Number(method.Repeatability, 4)}, s_R {Number(method.Reproducibility, 4)}{(method.Cochran > method.CochranLimit ? "; one laboratory reads much wider than the others (Cochran)" : "")}");
         }
     }
+
+    private static string Span(double? from, double? to) => from is null ? "" : $"{Number(from, 2)} to {Number(to, 2)}";
 }

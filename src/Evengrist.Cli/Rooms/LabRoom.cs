@@ -15,6 +15,7 @@ internal static class LabRoom
         LabBenchVerbs.Samples(voice, clock),
         LabBenchVerbs.Import(voice, clock),
         Chart(voice),
+        LabLimitsVerbs.Of(voice, clock),
         LabConformVerb.Of(voice),
         LabWatchVerb.Of(voice),
         LabValidateVerb.Of(voice),

@@ -27,15 +27,23 @@ public sealed record LabMillsAnswer(IReadOnlyList<MillAnswer> Mills, IReadOnlyLi
 /// <param name="Mean">As reported.</param>
 /// <param name="Deviation">As reported.</param>
 /// <param name="Cpk">As reported.</param>
+/// <param name="CpkFrom">Lower confidence limit of it, 95 %.</param>
+/// <param name="CpkTo">Upper confidence limit.</param>
 /// <param name="PercentOut">Outside the limits as reported, if nearly normal.</param>
 /// <param name="LaboratoryBias">By how much its laboratory reads high; null where it cannot be told apart.</param>
+/// <param name="LaboratoryBiasDeviation">One standard deviation of that; null where it is not known.</param>
 /// <param name="FlourCpk">Cpk with the bias taken out; null with it.</param>
+/// <param name="FlourCpkFrom">Lower confidence limit of it, 95 %, the bias' own ± in it; null where that is not known.</param>
+/// <param name="FlourCpkTo">Upper confidence limit.</param>
 /// <param name="FlourPercentOut">Outside with the bias taken out; null with it.</param>
 /// <param name="Remark">What has to be known; may be empty.</param>
-public sealed record MillAnswer(string Mill, string Laboratory, double Mean, double Deviation, double Cpk, double PercentOut, double? LaboratoryBias, double? FlourCpk, double? FlourPercentOut, string Remark)
+public sealed record MillAnswer(
+    string Mill, string Laboratory, double Mean, double Deviation, double Cpk, double CpkFrom, double CpkTo, double PercentOut, double? LaboratoryBias, double? LaboratoryBiasDeviation, double? FlourCpk, double? FlourCpkFrom, double? FlourCpkTo,
+    double? FlourPercentOut, string Remark)
 {
     internal static MillAnswer Of(MillStanding m) => new(
-        m.Figures.Mill, m.Figures.Laboratory, m.Figures.Mean, m.Figures.Deviation, m.Reported.Cpk, 100 * m.ShareOut, m.Bias?.Bias, m.Flour?.Cpk, m.Flour is { } f ? 100 * (f.ShareAbove + f.ShareBelow) : null, m.Remark);
+        m.Figures.Mill, m.Figures.Laboratory, m.Figures.Mean, m.Figures.Deviation, m.Reported.Cpk, m.Reported.CpkBounds.Lower, m.Reported.CpkBounds.Upper, 100 * m.ShareOut, m.Bias?.Bias, m.Bias?.Deviation, m.Flour?.Cpk,
+        m.FlourBounds?.Lower, m.FlourBounds?.Upper, m.Flour is { } f ? 100 * (f.ShareAbove + f.ShareBelow) : null, m.Remark);
 }
 
 /// <summary>Precision of the method on one sample.</summary>

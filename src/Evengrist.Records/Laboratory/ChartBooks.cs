@@ -13,20 +13,6 @@ public static class ChartBooks
         return mill.Papers(FrozenLimits.PaperKind).All().Read<FrozenLimits>(FrozenLimits.TryRead).OrderByDescending(p => p.Paper.Version).ToLookup(p => p.Paper.Code, p => (p.Value, p.Paper.Version, p.Paper.By, p.Paper.Recorded));
     }
 
-    /// <summary>Keeps limits as the next version; every fault where they cannot be kept, and then nothing is.</summary>
-    public static IReadOnlyList<string> Freeze(Mill mill, FrozenLimits limits, string by)
-    {
-        ArgumentNullException.ThrowIfNull(mill);
-        ArgumentNullException.ThrowIfNull(limits);
-        var faults = limits.Faults();
-        if (faults.Count == 0)
-        {
-            mill.Papers(FrozenLimits.PaperKind).KeepNext(limits.Code, limits.ToJson(), by);
-        }
-
-        return faults;
-    }
-
     /// <summary>What was done about a chart's signals, the newest first.</summary>
     public static IReadOnlyList<(ChartAction Action, string By, Instant Kept)> Actions(Mill mill, string chart)
     {

@@ -12,6 +12,7 @@ public static class LabApi
         var lab = app.MapGroup("/api/lab").WithTags("Laboratory");
         lab.MapPosed<LabChartAnswer>("chart", ChartAsync, LabChartCase.Help, "Control chart of posed values: limits from a stated period, what signals, moving means, cumulative sums, capability; releases nothing, needs no records");
         lab.MapPosed<LabConformAnswer>("conform", ConformAsync, LabConformCase.Help, "Chance that a lot is inside its limits by posed results, guard band, chance that the customer's laboratory finds it outside, risks over all lots; releases nothing, needs no records");
+        lab.MapLabCharts();
         lab.MapLabTables();
         lab.MapLabBench();
         lab.MapLabBake();

@@ -1,6 +1,5 @@
 using Evengrist.Laboratory.Charts;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Records.Laboratory;
 using NodaTime;
@@ -25,8 +24,6 @@ public sealed record ChartSight(
     /// <summary>Readings drawn.</summary>
     public const int Most = 60;
 
-    private static readonly Property[] Charted = [Property.Protein, Property.Moisture, Property.Ash];
-
     /// <summary>Looks.</summary>
     /// <param name="mill">The mill.</param>
     /// <param name="chosen">A code of the choices; where empty or unknown, the first that has frozen limits, else the one with most readings.</param>
@@ -34,39 +31,24 @@ public sealed record ChartSight(
     public static ChartSight Of(Mill mill, string? chosen, Instant at)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        var series = mill.Ask(view => Series(view.Book, at));
-        if (series.Length == 0)
+        var series = mill.Ask(view => ChartSeries.Of(view.Book, at));
+        if (series.Count == 0)
         {
             return new([], "", "", "", Property.None, "", [], [], [], null);
         }
 
         var frozen = ChartBooks.Limits(mill);
-        var one = series.FirstOrDefault(s => s.Code == chosen) is { Code: not null } found ? found
-            : series.FirstOrDefault(s => frozen.Contains(s.Code)) is { Code: not null } first ? first : series[0];
+        var one = series.FirstOrDefault(s => s.Code == chosen) ?? series.FirstOrDefault(s => frozen.Contains(s.Code)) ?? series[0];
         (FrozenLimits Limits, int Version, string By, Instant Kept)[] versions = [.. frozen[one.Code]];
         var shown = one.Readings.TakeLast(Most).ToArray();
-        return new([.. series.Select(s => (s.Code, s.Readings.Length))], one.Code, one.Key.Place, one.Key.Flour, one.Key.What, one.Key.Method, one.Readings, shown, versions, versions.Length > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
+        return new([.. series.Select(s => (s.Code, s.Readings.Count))], one.Code, one.Place, one.Flour, one.What, one.Method, one.Readings, shown, versions, versions.Length > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
     }
 
     /// <summary>Its signals, the newest first, in words.</summary>
     public IEnumerable<(Instant At, double Value, string Words)> Signals => Chart is null ? [] : Chart.Points.Where(p => p.Signals).Reverse().Select(p => (Shown[p.Number - 1].At, Shown[p.Number - 1].Value, LabChartWords.Of(p)));
 
-    /// <summary>Readings of a period.</summary>
-    public double[] Within(Instant from, Instant until) => [.. All.Where(r => r.At >= from && r.At < until).Select(r => r.Value)];
-
-    private static ((string Place, string Flour, Property What, string Method) Key, string Code, (Instant At, double Value)[] Readings)[] Series(Book book, Instant at)
-    {
-        var made = new FlourMade(book);
-        return [.. book.Readings.Where(r => r.At <= at && Charted.Contains(r.What) && book[r.On].Kind != PlaceKind.Truck)
-            .GroupBy(r => (Place: book[r.On].Code, Flour: book[r.On].Kind == PlaceKind.MillUnit ? made.At(r.On, r.At) : "", r.What, r.Method)).Where(g => g.Count() >= FrozenLimits.Fewest)
-            .Select(g => (g.Key, Code: FrozenLimits.CodeOf(g.Key.Place, g.Key.Flour, g.Key.What, g.Key.Method), Readings: g.OrderBy(r => r.At).Select(r => (r.At, On14(r))).ToArray()))
-            .OrderByDescending(g => g.Readings.Length).ThenBy(g => g.Code, StringComparer.Ordinal)];
-    }
-
     private static ChartOutcome? ChartOf(FrozenLimits limits, (Instant At, double Value)[] shown) => ChartModel.Of(new ChartSpec([.. shown.Select(r => (IReadOnlyList<double>)[r.Value])])
     {
         Frozen = (limits.Centre, limits.Sigma), Target = limits.Target, Rules = limits.Rules, MovingMean = (0.2, 3), Sums = (0.5, 5), Lower = limits.Lower, Upper = limits.Upper,
     });
-
-    private static double On14(Reading reading) => (double)(reading.Basis.IsStated ? reading.Basis.Restated(reading.Value, Basis.At14) : reading.Value);
 }

@@ -6,9 +6,12 @@ using NodaTime;
 
 namespace Evengrist.Web.Sights.Laboratory;
 
-/// <summary>Limits to be frozen from a period, as typed.</summary>
+/// <summary>Limits to be frozen from a period, as typed; on the page and over HTTP.</summary>
 public sealed class FreezeForm
 {
+    /// <summary>Code of the chart; the page knows it.</summary>
+    public string? Chart { get; set; }
+
     /// <summary>The period's beginning, by the mill's clock.</summary>
     public string? From { get; set; }
 
@@ -24,7 +27,7 @@ public sealed class FreezeForm
     /// <summary>The flour's upper limit.</summary>
     public string? Upper { get; set; }
 
-    /// <summary>Four, Eight or One.</summary>
+    /// <summary>Four, Eight or One; Four where left out.</summary>
     public string? Rules { get; set; }
 
     /// <summary>Why.</summary>
@@ -32,23 +35,22 @@ public sealed class FreezeForm
 
     /// <summary>Keeps them; every fault where they cannot be.</summary>
     /// <param name="mill">The mill.</param>
-    /// <param name="sight">What is charted.</param>
     /// <param name="from">The beginning, as read; null where it could not be.</param>
     /// <param name="until">The end.</param>
     /// <param name="by">Who; null where nobody is named.</param>
     /// <param name="nameless">What is said then.</param>
-    public IReadOnlyList<string> Keep(Mill mill, ChartSight sight, Instant? from, Instant? until, string? by, string nameless)
+    /// <param name="now">The present moment.</param>
+    public IReadOnlyList<string> Keep(Mill mill, Instant? from, Instant? until, string? by, string nameless, Instant now)
     {
-        ArgumentNullException.ThrowIfNull(sight);
+        ArgumentNullException.ThrowIfNull(mill);
         var faults = new List<string>();
         var wanted = (TypedNumber.Read("The target", Target, faults), TypedNumber.Read("The lower limit", Lower, faults), TypedNumber.Read("The upper limit", Upper, faults));
         faults.AddRange(EntryFaults.Of("-", from is null ? null : until, by, nameless));
-        if (sight.Code.Length == 0)
+        if (!RunRules.Sets.TryGetValue(string.IsNullOrWhiteSpace(Rules) ? "Four" : Rules.Trim(), out var rules))
         {
-            faults.Add("There is nothing to chart yet.");
+            faults.Add($"Rules are {string.Join(", ", RunRules.Sets.Keys)}; read \"{Rules}\".");
         }
 
-        return faults.Count > 0 ? faults : ChartBooks.Freeze(mill, FrozenLimits.Of(
-            sight.Place, sight.What, sight.Method, (from!.Value, until!.Value), sight.Within(from.Value, until.Value), wanted, Rules switch { "Eight" => RunRules.Eight, "One" => [RunRule.BeyondThree], _ => RunRules.Four }, (Reason ?? "").Trim()) with { Flour = sight.Flour }, by!);
+        return faults.Count > 0 ? faults : new FreezeLimits(Chart ?? "", (from!.Value, until!.Value), wanted, rules!, Reason ?? "").In(mill, by!, now);
     }
 }

@@ -10,6 +10,9 @@ public static class RunRules
     public static IReadOnlyList<RunRule> Eight { get; } =
         [RunRule.BeyondThree, RunRule.NineOnOneSide, RunRule.SixInOneDirection, RunRule.FourteenByTurns, RunRule.TwoOfThreeBeyondTwo, RunRule.FourOfFiveBeyondOne, RunRule.FifteenWithinOne, RunRule.EightBeyondOne];
 
+    /// <summary>The sets a person chooses from, by name, case not mattering.</summary>
+    public static IReadOnlyDictionary<string, IReadOnlyList<RunRule>> Sets { get; } = new Dictionary<string, IReadOnlyList<RunRule>>(StringComparer.OrdinalIgnoreCase) { ["Four"] = Four, ["One"] = [RunRule.BeyondThree], ["Eight"] = Eight };
+
     /// <summary>Places, from 0, at which a rule fires.</summary>
     /// <param name="z">Distances from the centre in standard deviations, in the order of time.</param>
     /// <param name="rule">The rule.</param>

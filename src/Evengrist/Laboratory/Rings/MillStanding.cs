@@ -9,6 +9,11 @@ namespace Evengrist.Laboratory.Rings;
 /// <param name="Flour">Capability of the flour, the laboratory's bias taken out; null where flour and laboratory cannot be told apart.</param>
 public sealed record MillStanding(MillFigures Figures, Capability Reported, LaboratoryBias? Bias, Capability? Flour)
 {
+    private const double TwoSided95 = 1.959964;
+
+    /// <summary>Confidence limits of the flour's Cpk (95 %): those of so many results, widened by what is not known of the laboratory's bias [ours, to the first order]; null where one of both is not known.</summary>
+    public (double Lower, double Upper)? FlourBounds => Flour is { } flour && Bias?.Deviation is { } unsure ? Around(flour.Cpk, double.Hypot(flour.CpkBounds.Upper - flour.Cpk, TwoSided95 * unsure / (3 * Figures.Deviation))) : null;
+
     /// <summary>Share outside the limits as reported.</summary>
     public double ShareOut => Reported.ShareAbove + Reported.ShareBelow;
 
@@ -21,4 +26,6 @@ public sealed record MillStanding(MillFigures Figures, Capability Reported, Labo
         { IsBeyondChance: null } => "too few results to say whether its laboratory is off",
         _ => "",
     };
+
+    private static (double Lower, double Upper) Around(double middle, double half) => (middle - half, middle + half);
 }

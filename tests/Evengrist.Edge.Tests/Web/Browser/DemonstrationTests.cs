@@ -74,6 +74,26 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
         await Assertions.Expect(page.Locator("section", new() { HasText = "Under way" }).First).ToContainTextAsync("UA");
     }
 
+    // Letters of 1/200 of the distance, 15 mm at 3 m (from memory: about 17 minutes of arc, inside the 16 to 22 that standards for screens ask for); a 24-inch screen of 16:9 is 531.3 mm wide.
+    [ChromiumFact]
+    public async Task ChartOnTheWall_OnA24InchScreen_IsLegibleFromThreeMetres()
+    {
+        await using var visitor = await chromium.VisitorAsync(await site.AddressAsync(), 1920, dark: false);
+        var page = visitor.Page;
+        await page.SetViewportSizeAsync(1920, 1080);
+        await visitor.OpenAsync("/laboratory/charts/wall");
+        var heights = await page.EvaluateAsync<double[]>(
+            """
+            () => { const pen = document.createElement('canvas').getContext('2d');
+              return [...document.querySelectorAll('.chart-wall p, .chart-wall p *')].filter(e => [...e.childNodes].some(n => n.nodeType === 3 && n.textContent.trim())).map(e => {
+                const style = getComputedStyle(e); pen.font = `${style.fontWeight} ${style.fontSize} ${style.fontFamily}`; return pen.measureText('0').actualBoundingBoxAscent * 531.3 / 1920; }); }
+            """);
+        Assert.True(heights.Length >= 5, "The wall shows what, value, moment, limits and verdict.");
+        Assert.All(heights, mm => Assert.InRange(mm, 15, 60));
+        Assert.InRange(await page.EvaluateAsync<double>("document.querySelector('.chart-wall').getBoundingClientRect().bottom"), 300, 1080);
+        Assert.InRange(await page.EvaluateAsync<double>("document.querySelector('.chart-wall circle, .chart-wall svg .signal').getBoundingClientRect().width * 531.3 / 1920"), 4.5, 15);
+    }
+
     [ChromiumFact]
     public async Task Bins_OfTheDemonstration_MakeThePictureOfTheReadme()
     {

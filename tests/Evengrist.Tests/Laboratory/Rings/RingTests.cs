@@ -87,6 +87,19 @@ public sealed class RingTests
     }
 
     [Fact]
+    public void FlourBounds_HoldTheBiasOfTheLaboratoryToo()
+    {
+        // By hand: bias −0.2 ± 0.0264575 (the paired differences 0.21, 0.15, 0.24; s/√3); mean put right 12.0 of limits 11.7 and 12.3, s 0.1: Cpk 1. Half width of 50 values 1.959964·√(1/450 + 1/98) = 0.218484
+        // [the e-Handbook's formula, from memory]; of the bias 1.959964·0.0264575/0.3 = 0.172852; together 0.278591.
+        double[] d = [0.21, 0.15, 0.24];
+        RingResult[] ring = [.. d.SelectMany((x, i) => new[] { new RingResult("brand", $"f{i}", 12 + i), new RingResult("L", $"f{i}", 12 + i - x) })];
+        var mill = Assert.Single(MillsModel.Of([new("M", "L", 11.8, 0.1, 50)], ring, 11.7, 12.3, "brand"));
+        Assert.Equal(1, mill.Flour!.Cpk, 1e-9);
+        Assert.Equal((1 - 0.278591, 1 + 0.278591), (mill.FlourBounds!.Value.Lower, mill.FlourBounds.Value.Upper), (a, b) => Math.Abs(a.Item1 - b.Item1) < 2e-6 && Math.Abs(a.Item2 - b.Item2) < 2e-6);
+        Assert.Null(Assert.Single(MillsModel.Of([new("M", "L", 11.8, 0.1, 50)], ring[..2], 11.7, 12.3, "brand")).FlourBounds); // One flour read once: a bias without its ±.
+    }
+
+    [Fact]
     public void Faults_OfWhatCannotBe_NameEach()
     {
         Assert.Contains("3 or more", InterlaboratoryModel.Fault([new("A", "f", 1), new("B", "f", 1)]), StringComparison.Ordinal);
