@@ -6,8 +6,9 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Packing.</summary>
 internal static class PackingRoom
 {
-    public static Command Of(Voice voice) => new("packing", "Flour in packages: whether they hold what they declare.")
+    public static Command Of(Voice voice) => new("packing", "Flour in packages: in which order lines pack it, whether packages hold what they declare.")
     {
+        PackingPlanVerb.Of(voice),
         NetContentVerb.Of(voice),
     };
 }

@@ -1,0 +1,78 @@
+using System.Diagnostics;
+using System.Globalization;
+using Evengrist.Packing.Runs;
+using Google.OrTools.Sat;
+
+namespace Evengrist.Planning.Packing;
+
+/// <summary>Puts packing runs in order over lines at the least cost of lateness, changing over and flour run through. Page: docs/model/run-order.md.</summary>
+public static class RunOrderSolver
+{
+    private static readonly TimeSpan ForSettling = TimeSpan.FromSeconds(1);
+
+    /// <summary>The plan that costs least, or why there is none.</summary>
+    public static RunOrderOutcome Solve(RunOrderSpec spec, RunOrderOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        options ??= new RunOrderOptions();
+        if (RunOrderFaults.Of(spec) is { Count: > 0 } faults)
+        {
+            return new RunOrderRefused(faults);
+        }
+
+        var began = Stopwatch.GetTimestamp();
+        var (outcome, isImpossible) = Within(spec, options, mayOverflow: false);
+        if (isImpossible && spec.Bins.Count > 0)
+        {
+            (outcome, isImpossible) = Within(spec, options, mayOverflow: true);
+        }
+
+        return outcome switch
+        {
+            RunOrderSolved solved => solved with { Took = Stopwatch.GetElapsedTime(began) },
+            _ when isImpossible => new RunOrderClash(RunOrderClashes.Of(spec, s => Within(s, options, mayOverflow: true).IsImpossible)),
+            _ => outcome,
+        };
+    }
+
+    private static (RunOrderOutcome Outcome, bool IsImpossible) Within(RunOrderSpec spec, RunOrderOptions options, bool mayOverflow)
+    {
+        var model = new RunOrderModel(spec);
+        model.Bins(mayOverflow);
+        model.Begin(options.From ?? PlainOrder.EarliestDue(spec));
+        var solver = Solver(options.Longest);
+        var status = solver.Solve(model.Model);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        {
+            return (new RunOrderNotSolved(status == CpSolverStatus.Unknown ? "Time ran out before a plan was found: give it longer, or lock fewer runs." : $"The solver gave up: {status}."), status == CpSolverStatus.Infeasible);
+        }
+
+        var plan = RunPlan.Of(spec, Settled(model, solver));
+        return RunPlanCheck.Broken(spec, plan) is { Count: > 0 } broken
+            ? (new RunOrderNotSolved($"The solver's plan did not pass the check and is not shown: {string.Join(" ", broken)}"), false)
+            : (Solved(spec, plan, solver, status), false);
+    }
+
+    private static RunOrderSolved Solved(RunOrderSpec spec, RunPlan plan, CpSolver solver, CpSolverStatus status)
+    {
+        var proven = status == CpSolverStatus.Optimal;
+        var bound = RunOrderModel.Money(solver.BestObjectiveBound);
+        var said = proven ? "Proven: no order costs less." : string.Create(CultureInfo.InvariantCulture, $"Time ran out: the plan holds; no order costs less than {bound:0.00}.");
+        return new(plan, proven, bound, said, TimeSpan.Zero, [.. spec.Bins.Select(b => (b.Code, Minute: RunPlanCheck.Choked(plan, b))).Where(b => b.Minute is not null).Select(b => (b.Code, b.Minute!.Value))]);
+    }
+
+    // The least cost leaves room: runs begin as early as the order allows.
+    private static IReadOnlyList<RunLock> Settled(RunOrderModel model, CpSolver found)
+    {
+        var places = model.Read(found);
+        model.Settle(found);
+        var solver = Solver(ForSettling);
+        return solver.Solve(model.Model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible ? model.Read(solver) : places;
+    }
+
+    // One thread that takes turns between ways to search: the same answer every time.
+    private static CpSolver Solver(TimeSpan longest) => new()
+    {
+        StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:8,interleave_search:true,random_seed:1,max_time_in_seconds:{longest.TotalSeconds}"),
+    };
+}
