@@ -10,7 +10,7 @@ using NodaTime;
 
 namespace Evengrist.Demo;
 
-/// <summary>The laboratory's own tables, and a check sample read on every flour instrument each Monday until the demonstration opens. All figures are invented.</summary>
+/// <summary>The laboratory's own tables, and a check sample read on every flour instrument each Monday of the crop year until the demonstration opens. All figures are invented.</summary>
 internal static class LabBooks
 {
     private const string Chief = "Dr Anya Holt", Technician = "Femi Strand", Found = "the laboratory's own duplicates of last season";
@@ -26,7 +26,8 @@ internal static class LabBooks
     public static LabInstruments Instruments { get; } = new(
     [
         new("NIR-2", ["NIR"], 8 * 24, [Within(Property.Protein, 0.20m), Within(Property.Ash, 0.03m), Within(Property.Moisture, 0.20m)],
-            [new(new LocalDate(2025, 6, 30), Property.Protein, 1m, 0m, Chief, "before harvest"), new(new LocalDate(2025, 10, 8), Property.Protein, 1m, 0m, Chief, "lamp and reference standard changed; checked on five samples")], "flour, at line"),
+            [new(new LocalDate(2025, 6, 30), Property.Protein, 1m, 0m, Chief, "before harvest"), new(new LocalDate(2025, 10, 8), Property.Protein, 1m, 0m, Chief, "lamp and reference standard changed; checked on five samples")], "flour of unit A, at line"),
+        new("NIR-3", ["NIR"], 8 * 24, [Within(Property.Protein, 0.20m), Within(Property.Ash, 0.03m), Within(Property.Moisture, 0.20m)], [new(new LocalDate(2025, 6, 30), Property.Protein, 1m, 0m, Chief, "before harvest")], "flour of unit B, at line"),
         new("N-1", ["combustion"], 8 * 24, [Within(Property.Protein, 0.15m)], [], "nitrogen by combustion"),
         new("oven 2", ["oven 130 °C"], 8 * 24, [Within(Property.Moisture, 0.12m)], [], "drying oven"),
         new("furnace 1", ["furnace"], 8 * 24, [Within(Property.Ash, 0.02m)], [], "ash furnace"),
@@ -49,7 +50,7 @@ internal static class LabBooks
         KeepLabPlan.Keep(mill, Plan, Chief);
         Bake(mill, new Dice(seed, "bakes"));
         var dice = new Dice(seed, "check samples");
-        for (var day = new LocalDate(2025, 11, 3); MillCalendar.At(day, 8) < MillCalendar.OpeningMoment; day = day.PlusDays(7))
+        for (var day = MillCalendar.FirstDay.PlusDays(-1); MillCalendar.At(day, 8) < MillCalendar.OpeningMoment; day = day.PlusDays(7))
         {
             foreach (var check in Instruments.Instruments.SelectMany(i => i.Tolerances.Select(t => Of(i, t, MillCalendar.At(day, 8), dice))))
             {

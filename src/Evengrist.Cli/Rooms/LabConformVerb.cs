@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
+using Evengrist.Laboratory.Conformity;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using static Evengrist.Cli.Said.Amounts;
@@ -27,6 +28,13 @@ internal static class LabConformVerb
         if (answer.Lots is { } lots)
         {
             voice.Say($"of all lots {Number(100 * lots.Inside, 2)} % are inside; {Number(100 * lots.AcceptedOutside, 3)} % are outside and accepted, {Number(100 * lots.RejectedInside, 2)} % inside and turned away");
+        }
+
+        foreach (var band in answer.Guards)
+        {
+            var keeps = $"{(band.Keeps == nameof(RiskOverLots.AcceptedOutside) ? "outside and accepted" : "inside and turned away")} at most {Number(100 * band.Wanted, 3)} %";
+            voice.Say(band.Lots is not { } risks ? $"no guard band keeps {keeps}"
+                : $"guard band for {keeps}: {Number(band.Guard, 4)}, accepted {(band.AcceptFrom is null ? "" : $"from {Number(band.AcceptFrom, 4)} ")}{(band.AcceptTo is null ? "" : $"to {Number(band.AcceptTo, 4)} ")}({Number(100 * risks.AcceptedOutside, 3)} % outside and accepted, {Number(100 * risks.RejectedInside, 2)} % inside and turned away)");
         }
 
         voice.Say($"advice: {answer.Advice}. A named person decides.");

@@ -22,6 +22,7 @@ internal static class LabRoom
         LabMillsVerb.Of(voice),
         LabPlsVerbs.Of(voice),
         LabPlanVerb.Of(voice),
+        LabLotVerb.Of(voice, clock),
         LabRejudgeVerb.Of(voice, clock),
         LabCertificateVerb.Of(voice, clock),
         LabBakeVerb.Of(voice),

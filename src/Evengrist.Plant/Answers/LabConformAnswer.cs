@@ -16,12 +16,13 @@ namespace Evengrist.Plant.Answers;
 /// <param name="Accepted">Whether the decision rule accepts the result.</param>
 /// <param name="CustomerRejects">Chance that the customer's laboratory finds the lot outside.</param>
 /// <param name="Lots">What the rule does to all lots of the mill; null where it is not known how they lie.</param>
+/// <param name="Guards">Guard bands for the risks wanted over all lots.</param>
 /// <param name="Missing">Results the rule still asks for.</param>
 /// <param name="Advice">release, test n more, or hold; a named person decides.</param>
 /// <param name="Remarks">What else has to be known.</param>
 public sealed record LabConformAnswer(
     double Judged, double Uncertainty, double KnownMean, double KnownDeviation, double ChanceByResult, double Chance, double Guard, double? AcceptFrom, double? AcceptTo, bool Accepted, double? CustomerRejects, LotRisk? Lots,
-    int Missing, string Advice, IReadOnlyList<string> Remarks)
+    IReadOnlyList<GuardOverLotsAnswer> Guards, int Missing, string Advice, IReadOnlyList<string> Remarks)
 {
     /// <summary>Answers a case.</summary>
     public static Reply<LabConformAnswer> To(LabConformCase posed)
@@ -31,8 +32,13 @@ public sealed record LabConformAnswer(
         return new(
             new LabConformAnswer(
                 found.Judged, found.Uncertainty, found.Known.Mean, found.Known.Deviation, found.ChanceByResult, found.Chance, found.Guard, found.Acceptance.Lower, found.Acceptance.Upper, found.IsAccepted, found.CustomerRejects, found.Risk,
-                found.Missing, found.Advice.Words, [.. Told(spec, found)]), []);
+                [.. Bands(posed, found)], found.Missing, found.Advice.Words, [.. Told(spec, found)]), []);
     }
+
+    private static IEnumerable<GuardOverLotsAnswer> Bands(LabConformCase posed, ConformityOutcome found) =>
+        from wanted in new[] { (RiskOverLots.AcceptedOutside, posed.Wanted?.AcceptedOutside), (RiskOverLots.RejectedInside, posed.Wanted?.RejectedInside) }
+        where wanted.Item2 is not null
+        select GuardOverLotsAnswer.Of(GuardOverLots.Of(wanted.Item1, wanted.Item2!.Value, posed.Spec.Lots!, found.Uncertainty, posed.Spec.Tolerance));
 
     private static IEnumerable<string> Told(ConformitySpec spec, ConformityOutcome found)
     {
@@ -50,5 +56,22 @@ public sealed record LabConformAnswer(
         {
             yield return "The number of further results supposes that their mean stays where it is.";
         }
+    }
+}
+
+/// <summary>The guard band that keeps a risk over all lots.</summary>
+/// <param name="Keeps">AcceptedOutside or RejectedInside.</param>
+/// <param name="Wanted">The risk that was wanted.</param>
+/// <param name="Guard">The band, below 0 where results beyond the limit are accepted; null where none keeps it.</param>
+/// <param name="AcceptFrom">The least result accepted with it.</param>
+/// <param name="AcceptTo">The most.</param>
+/// <param name="Lots">Both risks with it.</param>
+public sealed record GuardOverLotsAnswer(string Keeps, double Wanted, double? Guard, double? AcceptFrom, double? AcceptTo, LotRisk? Lots)
+{
+    /// <summary>A band.</summary>
+    public static GuardOverLotsAnswer Of(GuardOverLots band)
+    {
+        ArgumentNullException.ThrowIfNull(band);
+        return new(band.Keeps.ToString(), band.Wanted, band.Guard, band.Acceptance?.Lower, band.Acceptance?.Upper, band.Risk);
     }
 }

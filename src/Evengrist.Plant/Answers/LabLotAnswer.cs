@@ -1,3 +1,4 @@
+using Evengrist.Laboratory.Conformity;
 using Evengrist.Laboratory.Lots;
 
 namespace Evengrist.Plant.Answers;
@@ -17,8 +18,11 @@ namespace Evengrist.Plant.Answers;
 /// <param name="CustomerRejects">Chance that the customer's laboratory finds the lot outside.</param>
 /// <param name="Advice">What it advises; empty where nothing.</param>
 /// <param name="WhyNot">Why no chance is stated; empty where one is.</param>
+/// <param name="OutOfCheck">Why the instrument is not to be believed unasked; empty where nothing speaks against it.</param>
+/// <param name="AsRead">The result as it was read, where a setting of the instrument was applied here; null where none was.</param>
 public sealed record LotResultAnswer(
-    string What, string Unit, string? Basis, decimal? Lower, decimal? Upper, decimal? Result, double? StandardUncertainty, int Readings, string Method, string Instrument, double? Chance, double? CustomerRejects, string Advice, string WhyNot)
+    string What, string Unit, string? Basis, decimal? Lower, decimal? Upper, decimal? Result, double? StandardUncertainty, int Readings, string Method, string Instrument, double? Chance, double? CustomerRejects, string Advice, string WhyNot, string OutOfCheck,
+    decimal? AsRead)
 {
     /// <summary>A line as it stands.</summary>
     public static LotResultAnswer Of(LotResult result)
@@ -26,7 +30,7 @@ public sealed record LotResultAnswer(
         ArgumentNullException.ThrowIfNull(result);
         return new(
             result.Item.What.ToString(), result.Item.Unit, result.Item.Basis.IsStated ? result.Item.Basis.ToString() : null, result.Item.Lower, result.Item.Upper, result.Reported, result.Outcome?.Uncertainty, result.Values.Count,
-            result.Method, result.Instrument, result.Outcome?.Chance, result.Outcome?.CustomerRejects, result.Advice?.Words ?? "", result.WhyNot);
+            result.Method, result.Instrument, result.Outcome?.Chance, result.Outcome?.CustomerRejects, result.Advice?.Words ?? "", result.WhyNot, result.OutOfCheck, result.ReportedAsRead);
     }
 }
 
@@ -46,7 +50,24 @@ public sealed record LotResultAnswer(
 /// <param name="Decisions">What was decided, the first first.</param>
 public sealed record LabLotAnswer(
     string Lot, string Flour, string State, DateTimeOffset From, DateTimeOffset Until, decimal Tonnes, int Here, int OnHold, int Gone, string? Specification, string? Advice, IReadOnlyList<LotResultAnswer> Results,
-    IReadOnlyList<LotDecisionAnswer> Decisions);
+    IReadOnlyList<LotDecisionAnswer> Decisions)
+{
+    /// <summary>A lot as it stands.</summary>
+    /// <param name="lot">The lot.</param>
+    /// <param name="state">Waiting, Held, Released, Rework or Downgraded.</param>
+    /// <param name="packages">Where its packages are.</param>
+    /// <param name="specification">What it is held against; null where the flour has none.</param>
+    /// <param name="advice">What the figures advise; null without a specification.</param>
+    /// <param name="results">Line by line.</param>
+    /// <param name="decisions">What was decided.</param>
+    public static LabLotAnswer Of(FlourLot lot, string state, IReadOnlyList<PackageStand> packages, string? specification, ReleaseAdvice? advice, IReadOnlyList<LotResult> results, IReadOnlyList<LotDecision> decisions)
+    {
+        ArgumentNullException.ThrowIfNull(lot);
+        return new(
+            lot.Code, lot.Flour, state, lot.From.ToDateTimeOffset(), lot.Until.ToDateTimeOffset(), lot.Mass.Tonnes, packages.Count(p => p.IsHere), packages.Count(p => p.IsHere && p.Hold is not null), packages.Count(p => p.GoneTo is not null),
+            specification, advice?.Words, [.. results.Select(LotResultAnswer.Of)], [.. decisions.Select(LotDecisionAnswer.Of)]);
+    }
+}
 
 /// <summary>What was decided of a lot.</summary>
 /// <param name="Verdict">Release, Hold, Rework or Downgrade.</param>

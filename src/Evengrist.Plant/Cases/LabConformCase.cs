@@ -38,6 +38,9 @@ public sealed record LabConformCase
     /// <summary>How the mill's lots lie.</summary>
     public PosedLots? Lots { get; init; }
 
+    /// <summary>Risks over all lots that a guard band is wanted for.</summary>
+    public PosedRisks? Wanted { get; init; }
+
     /// <summary>The laboratory that measures again.</summary>
     public CustomerLaboratory? Customer { get; init; }
 
@@ -51,7 +54,7 @@ public sealed record LabConformCase
           "results": [ one unit and basis ], "samples"?: of how many different samples, one each when left out,
           "uncertainty": { "oneResult": standard uncertainty of one result, "bias"?: its part that all results of the instrument share, "sampling"?, "lot"?: the lot's own spread },
           "lower"?, "upper"?, "rule"?: "MeanOf" | "Single" | "LotRange", "needed"?: results a mean needs, "decision"?: "Simple" | "Guarded", "buyersRisk"?: {{GuardBand.UsualRisk}}, "guard"?: an agreed band,
-          "lots"?: { "mean", "deviation" } of the mill's lots, "customer"?: { "uncertainty", "bias"?, "biasUncertainty"? } of the laboratory that measures again,
+          "lots"?: { "mean", "deviation" } of the mill's lots, "wanted"?: { "acceptedOutside"?, "rejectedInside"? } with lots: risks over all of them that a guard band is wanted for, "customer"?: { "uncertainty", "bias"?, "biasUncertainty"? } of the laboratory that measures again,
           "policy"?: {{ConformitySpec.UsualPolicy}}, the chance inside from which on release is advised
         }
         """,
@@ -73,6 +76,8 @@ public sealed record LabConformCase
     [
         .. Decision is DecisionRule.Simple or DecisionRule.Guarded ? Array.Empty<Fault>() : [Fault.AtPath("$.decision", $"{Decision}", "Simple or Guarded: whether it is a matter of safety stands in a specification")],
         .. Guard is not null && Decision != DecisionRule.Guarded ? [Fault.Told("$.guard", "A guard band is for the decision Guarded.")] : Array.Empty<Fault>(),
+        .. Wanted is not null && (Lots is null || Uncertainty.OneResult <= 0) ? [Fault.Told("$.wanted", "A guard band for a risk over all lots needs lots, and an uncertainty above 0.")] : Array.Empty<Fault>(),
+        .. new[] { Wanted?.AcceptedOutside, Wanted?.RejectedInside }.OfType<double>().Any(risk => !(risk is > 0 and <= 0.5)) ? [Fault.Told("$.wanted", "A risk to be kept is above 0 and at most 0.5.")] : Array.Empty<Fault>(),
         .. Spec.Faults().Select(f => Fault.Told("$", f)),
     ];
 }
@@ -97,3 +102,13 @@ public sealed record PosedSpread
 /// <param name="Mean">Their mean.</param>
 /// <param name="Deviation">Their standard deviation, above 0.</param>
 public sealed record PosedLots(double Mean, double Deviation);
+
+/// <summary>Risks over all lots.</summary>
+public sealed record PosedRisks
+{
+    /// <summary>The buyer's: a lot is outside and accepted.</summary>
+    public double? AcceptedOutside { get; init; }
+
+    /// <summary>The mill's: a lot is inside and turned away.</summary>
+    public double? RejectedInside { get; init; }
+}

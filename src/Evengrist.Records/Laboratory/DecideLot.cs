@@ -70,7 +70,7 @@ public sealed record DecideLot(string Lot, LotVerdict Verdict, string Reason, In
         }
 
         var advised = lot.Advice is ReleaseAdvice.Release;
-        Demand(!string.IsNullOrWhiteSpace(Reason) || (Verdict == LotVerdict.Release && advised), Verdict == LotVerdict.Release ? "The figures do not advise release: say why it is released all the same." : "Say why.");
+        Demand(!string.IsNullOrWhiteSpace(Reason) || (Verdict == LotVerdict.Release && advised), Verdict == LotVerdict.Release ? Unadvised(lot) : "Say why.");
         Demand(Verdict != LotVerdict.Downgrade || !string.IsNullOrWhiteSpace(As), "Say which flour it may go as.");
         Demand(Verdict != LotVerdict.Downgrade || !As.Trim().Equals(lot.Lot.Flour, StringComparison.OrdinalIgnoreCase), $"It is {lot.Lot.Flour} already: a downgraded lot goes as another flour.");
         Demand(Specification.Trim().Length == 0 || lot.Judged?.Specification.Code.Equals(Specification.Trim(), StringComparison.OrdinalIgnoreCase) == true, $"No specification {Specification} of {lot.Lot.Flour} holds on that day.");
@@ -79,6 +79,10 @@ public sealed record DecideLot(string Lot, LotVerdict Verdict, string Reason, In
         Demand(all.Length == 0 || all[^1].At <= At, $"It was last decided later than that, by {(all.Length == 0 ? "" : all[^1].By)}: give a later moment.");
         return faults;
     }
+
+    private static string Unadvised(SeenLot lot) => lot.Results.FirstOrDefault(r => r.OutOfCheck.Length > 0) is { } result
+        ? $"Its {result.Item.What.Words()} rests on an instrument that is not in check: {result.OutOfCheck} Test it again on another instrument or by the reference, or say why it is released all the same."
+        : "The figures do not advise release: say why it is released all the same.";
 
     private static DecidedLot Hold(Mill mill, SeenLot lot, LotDecision decision)
     {

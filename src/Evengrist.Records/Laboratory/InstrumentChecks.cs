@@ -21,6 +21,13 @@ public static class InstrumentChecks
         return [.. KeepLabInstruments.Newest(mill).Instruments.Instruments.Select(i => InstrumentStanding.Of(i, checks, at))];
     }
 
+    /// <summary>What is known of the laboratory's instruments at a moment, as it bears on their readings.</summary>
+    public static InstrumentRecord Record(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return new(KeepLabInstruments.Newest(mill).Instruments, All(mill).Select(c => c.Check).Where(c => c.At <= at), mill.Settings.Zone);
+    }
+
     /// <summary>Keeps a check; every fault where it cannot be, and then nothing is kept. The same check again is the same.</summary>
     /// <param name="mill">The mill.</param>
     /// <param name="check">The check.</param>

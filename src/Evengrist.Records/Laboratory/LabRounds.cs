@@ -28,17 +28,19 @@ public static class LabRounds
         ArgumentNullException.ThrowIfNull(sample);
         ArgumentNullException.ThrowIfNull(methods);
         var lines = mill.Facts(new FactFilter { Place = sample.Place.Code, Sort = FactSort.Reading, From = sample.At, Until = sample.At + Duration.FromTicks(10), Size = Most }).Lines;
-        var rounds = lines.Where(l => l.Counts).Select(l => l.Fact).OfType<Measured>().OrderBy(m => m.Id)
-            .GroupBy(m => (m.Reading.What, Method: m.Reading.Method.ToUpperInvariant(), m.Attribution.Recorded, m.Attribution.By, Entry: EntryOf(m.Attribution.SourceKey)));
         var seen = new HashSet<(Property, string)>();
-        return [.. rounds.Select(g =>
+        return [.. TogetherIn(lines).Select(g =>
         {
-            var (first, test) = (g.First(), new SampleTest(g.Key.What, g.First().Reading.Method));
+            var (first, test) = (g[0], new SampleTest(g[0].Reading.What, g[0].Reading.Method));
             Reading[] readings = [.. g.Select(m => m.Reading)];
-            var isRetest = !seen.Add((g.Key.What, g.Key.Method));
-            return new LabRound(test, readings, first.Attribution.By, g.Key.Recorded, first.Attribution.Note ?? "", isRetest, DuplicatesModel.Judge([.. readings.Select(r => r.Value)], methods.Of(test.Method, test.What)?.Repeatability));
+            var isRetest = !seen.Add((test.What, test.Method.ToUpperInvariant()));
+            return new LabRound(test, readings, first.Attribution.By, first.Attribution.Recorded, first.Attribution.Note ?? "", isRetest, DuplicatesModel.Judge([.. readings.Select(r => r.Value)], methods.Of(test.Method, test.What)?.Repeatability));
         })];
     }
+
+    /// <summary>What was recorded together of one test of one sample, in the order it was recorded.</summary>
+    internal static IEnumerable<Measured[]> TogetherIn(IEnumerable<FactLine> lines) => lines.Where(l => l.Counts).Select(l => l.Fact).OfType<Measured>().OrderBy(m => m.Id)
+        .GroupBy(m => (m.Reading.On, m.Reading.At, m.Reading.What, Method: m.Reading.Method.ToUpperInvariant(), m.Attribution.Recorded, m.Attribution.By, Entry: EntryOf(m.Attribution.SourceKey))).Select(g => g.ToArray());
 
     // Keys of one entry differ in their last word alone.
     private static string EntryOf(string key) => key.LastIndexOf(' ') is >= 0 and var end ? key[..end] : key;

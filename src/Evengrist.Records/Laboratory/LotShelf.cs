@@ -33,10 +33,10 @@ public static class LotShelf
         Seen(mill, (view, lots) => lots.Find(view.Book, code) is { } lot ? [lot] : [], asOf, specification).FirstOrDefault();
 
     // What a reading does not state of its uncertainty, its method does.
-    internal static Func<Specification, LotJudge> Judges(Mill mill, ReleaseRules rules)
+    internal static Func<Specification, LotJudge> Judges(Mill mill, ReleaseRules rules, Instant asOf)
     {
-        var methods = KeepLabMethods.Newest(mill).Methods;
-        return specification => new LotJudge(specification, rules.Policy, r => (double?)(r.StandardUncertainty ?? methods.Of(r.Method, r.What)?.StandardUncertaintyAt(r.Value)));
+        var (methods, instruments) = (KeepLabMethods.Newest(mill).Methods, InstrumentChecks.Record(mill, asOf));
+        return specification => new LotJudge(specification, rules.Policy, r => (double?)(r.StandardUncertainty ?? methods.Of(r.Method, r.What)?.StandardUncertaintyAt(r.Value))) { Instruments = instruments };
     }
 
     /// <summary>The milling day of a moment.</summary>
@@ -52,7 +52,7 @@ public static class LotShelf
         var (rules, settings) = (KeepReleaseRules.Newest(mill).Rules, mill.Settings);
         var decisions = LotDecisions.All(mill).Where(d => d.At <= asOf).ToLookup(d => d.Lot, StringComparer.OrdinalIgnoreCase);
         var wrong = InstrumentsFoundWrong.All(mill).Where(w => w.At <= asOf).ToArray();
-        var (kept, judges) = (FlourSpecifications.All(mill), Judges(mill, rules));
+        var (kept, judges) = (FlourSpecifications.All(mill), Judges(mill, rules, asOf));
         return mill.Ask(view => which(view, new FlourLots(rules, settings.Zone, settings.DayStart))
             .Select(l => l with { Packages = [.. l.Packages.Where(p => p.PackedAt <= asOf)] }).Where(l => l.Packages.Count > 0)
             .Select(lot =>

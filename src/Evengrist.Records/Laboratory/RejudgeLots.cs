@@ -27,7 +27,7 @@ public static class RejudgeLots
         }
 
         var rules = KeepReleaseRules.Newest(mill).Rules;
-        var judges = LotShelf.Judges(mill, rules);
+        var judges = LotShelf.Judges(mill, rules, asOf);
         var lots = LotShelf.Of(mill, LotShelf.DayOf(mill, wrong.From), LotShelf.DayOf(mill, wrong.Until + Duration.FromMinutes(rules.LagMinutes)), asOf);
         return
         [

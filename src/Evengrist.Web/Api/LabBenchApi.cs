@@ -33,9 +33,9 @@ internal static class LabBenchApi
             return ApiMoment.Bad(asof);
         }
 
-        var plan = KeepLabPlan.Newest(door.Mill!).Plan;
+        var (plan, instruments) = (KeepLabPlan.Newest(door.Mill!).Plan, InstrumentChecks.Record(door.Mill!, at));
         return Results.Ok(door.Mill!.Ask(view => PlannedSample.Of(plan, view.Book, at).Select(p => LabSampleAnswer.Of(p, at))
-            .Concat(TakenSample.Within(view.Book, at - Duration.FromDays(BenchSight.Days), at).Select(LabSampleAnswer.Of)).ToArray()));
+            .Concat(TakenSample.Within(view.Book, at - Duration.FromDays(BenchSight.Days), at).Select(s => LabSampleAnswer.Of(s, instruments))).ToArray()));
     }
 
     private static IResult Take(MillDoor door, IClock clock, TakeForm form, [Description("Who took it; demanded.")] string? by)
@@ -67,7 +67,7 @@ internal static class LabBenchApi
         Results.Problem(string.Join(" ", questions), statusCode: StatusCodes.Status409Conflict, title: "Asked about: send it again with a reason", extensions: new Dictionary<string, object?> { ["questions"] = questions });
 
     private static IResult Answer(MillDoor door, string code, bool isNew) => Results.Json(
-        LabSampleAnswer.Of(door.Mill!.Ask(view => TakenSample.Find(view.Book, code, Instant.MaxValue))!), statusCode: isNew ? StatusCodes.Status201Created : StatusCodes.Status200OK);
+        LabSampleAnswer.Of(door.Mill!.Ask(view => TakenSample.Find(view.Book, code, Instant.MaxValue))!, InstrumentChecks.Record(door.Mill!, Instant.MaxValue)), statusCode: isNew ? StatusCodes.Status201Created : StatusCodes.Status200OK);
 }
 
 /// <summary>What became of a file of results.</summary>

@@ -26,9 +26,7 @@ internal static class LabLotsApi
         lab.MapPost("specifications", (Delegate)KeepAsync).WithSummary("Keep a specification as the next version of its code; say who with ?by=").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
     }
 
-    internal static LabLotAnswer Of(SeenLot lot) => new(
-        lot.Lot.Code, lot.Lot.Flour, lot.State.ToString(), lot.Lot.From.ToDateTimeOffset(), lot.Lot.Until.ToDateTimeOffset(), lot.Lot.Mass.Tonnes, lot.Here, lot.Held, lot.Gone.Count, lot.Judged?.Title, lot.Advice?.Words,
-        [.. lot.Results.Select(LotResultAnswer.Of)], [.. lot.Decisions.Select(LotDecisionAnswer.Of)]);
+    internal static LabLotAnswer Of(SeenLot lot) => LabLotAnswer.Of(lot.Lot, lot.State.ToString(), lot.Packages, lot.Judged?.Title, lot.Advice, lot.Results, lot.Decisions);
 
     private static IResult Lots(MillDoor door, IClock clock, [Description("milling day, 2025-10-07; that of asof when left out")] string? day, [Description("how many days back, 1 to 31; 1 when left out")] string? days, [Description(ApiMoment.Says)] string? asof)
     {

@@ -1,3 +1,4 @@
+using Evengrist.Laboratory.Methods;
 using Evengrist.Laboratory.Samples;
 using NodaTime;
 
@@ -20,9 +21,9 @@ public sealed record LabSampleAnswer(string State, string? Code, string Place, s
         return new(p.IsDue(at) ? "due" : "planned", null, p.Place.Code, p.Line.Code, p.Due.ToDateTimeOffset(), tests, tests, []);
     }
 
-    internal static LabSampleAnswer Of(TakenSample s) => new(
+    internal static LabSampleAnswer Of(TakenSample s, InstrumentRecord instruments) => new(
         s.IsTested ? "tested" : "taken", s.Sample.Code, s.Place.Code, s.Sample.Line, s.At.ToDateTimeOffset(), [.. s.Sample.Tests.Select(t => t.Words)], [.. s.Waiting.Select(t => t.Words)],
-        [.. s.Readings.Select(r => new LabResultAnswer(r.Id.Value, r.What.ToString(), r.Value, r.Unit, r.Basis.IsStated ? r.Basis.ToString() : null, r.Method, r.Instrument))]);
+        [.. s.Readings.Select(r => new LabResultAnswer(r.Id.Value, r.What.ToString(), r.Value, r.Unit, r.Basis.IsStated ? r.Basis.ToString() : null, r.Method, r.Instrument, instruments.ToApply(r)?.Adjust(r.Value)))]);
 }
 
 /// <summary>One value as reported.</summary>
@@ -33,4 +34,5 @@ public sealed record LabSampleAnswer(string State, string? Code, string Place, s
 /// <param name="Basis">The moisture basis; null for a property without one.</param>
 /// <param name="Method">The method.</param>
 /// <param name="Instrument">The instrument; empty where the method needs none.</param>
-public sealed record LabResultAnswer(long Fact, string What, decimal Value, string Unit, string? Basis, string Method, string Instrument);
+/// <param name="Adjusted">What is judged, where a setting of the instrument is applied here; null where none is.</param>
+public sealed record LabResultAnswer(long Fact, string What, decimal Value, string Unit, string? Basis, string Method, string Instrument, decimal? Adjusted);

@@ -16,6 +16,7 @@ internal static class LabTablesApi
     {
         lab.MapGet("methods", (MillDoor door) => Results.Text(LabMethodsJson.Write(KeepLabMethods.Newest(door.Mill!).Methods), "application/json")).WithSummary("The methods in use, with repeatability, reproducibility and where they come from").Produces<object>();
         Post<LabMethods>(lab, "methods", "Keep the table of methods as the next version; say who with ?by=", LabMethodsJson.PaperKind, LabMethodsJson.TryRead, KeepLabMethods.Keep);
+        lab.MapGet("methods/repeatability", Repeatability).WithSummary($"Repeatability by the bench's own duplicates of {OwnDuplicates.Days} days, beside that of the table").Produces<OwnRepeatabilityAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         lab.MapGet("instruments", Standings).WithSummary("Every instrument and how it stands by its check samples").Produces<LabInstrumentAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         Post<LabInstruments>(lab, "instruments", "Keep the table of instruments as the next version; say who with ?by=", LabInstrumentsJson.PaperKind, LabInstrumentsJson.TryRead, KeepLabInstruments.Keep);
         lab.MapPost("instruments/checks", Check).WithSummary("Keep a check sample read on an instrument; say who with ?by=")
@@ -33,6 +34,11 @@ internal static class LabTablesApi
                 : by.Length == 0 ? MixApi.Refuse(["Say who keeps it: add ?by="])
                 : Results.Json(new KeptAnswer(kind, path, keep(door.Mill!, table, by)), statusCode: StatusCodes.Status201Created);
         })).WithSummary(summary).Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
+
+    private static IResult Repeatability(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is { } at
+        ? Results.Ok(OwnDuplicates.Of(door.Mill!, KeepLabMethods.Newest(door.Mill!).Methods, at)
+            .Select(o => new OwnRepeatabilityAnswer(o.Method.Code, o.Method.What.ToString(), o.Method.Unit, o.Method.Basis.IsStated ? o.Method.Basis.ToString() : null, o.Own.Limit, o.Own.StandardDeviation, o.Own.Freedom, o.Own.Groups, o.Own.Mean, (double?)o.Method.Repeatability?.At((decimal)o.Own.Mean))).ToArray())
+        : ApiMoment.Bad(asof);
 
     private static IResult Standings(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is { } at
         ? Results.Ok(InstrumentChecks.Standings(door.Mill!, at).Select(LabInstrumentAnswer.Of).ToArray())
@@ -59,3 +65,16 @@ public sealed record LabInstrumentAnswer(string Code, string State, string Why, 
     internal static LabInstrumentAnswer Of(InstrumentStanding s) =>
         new(s.Instrument.Code, s.State.ToString(), s.Why, s.Last?.At.ToDateTimeOffset(), s.Due?.ToDateTimeOffset(), System.Text.Json.JsonDocument.Parse(LabInstrumentsJson.Write(new([s.Instrument]))).RootElement.GetProperty("instruments")[0].Clone());
 }
+
+/// <summary>Repeatability of a method by the laboratory's own duplicates, unit of the method.</summary>
+/// <param name="Method">Code of the method.</param>
+/// <param name="What">The property.</param>
+/// <param name="Unit">The unit.</param>
+/// <param name="Basis">The moisture basis; null for a property without one.</param>
+/// <param name="R">2.8 times the pooled standard deviation.</param>
+/// <param name="StandardDeviation">The pooled standard deviation.</param>
+/// <param name="Freedom">Its degrees of freedom; for pairs, how many pairs.</param>
+/// <param name="Groups">Groups of two or more.</param>
+/// <param name="Mean">Mean of the groups' means.</param>
+/// <param name="TableR">r of the table at that mean; null where it is not filled in.</param>
+public sealed record OwnRepeatabilityAnswer(string Method, string What, string Unit, string? Basis, double R, double StandardDeviation, int Freedom, int Groups, double Mean, double? TableR);

@@ -101,6 +101,18 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>Says in the answer's status that what was asked clashes with what somebody else has done.</summary>
     public void Conflicts() => Context.Response.StatusCode = StatusCodes.Status409Conflict;
 
+    /// <summary>Says in the answer's status that what was asked for is not there; the page says so in words.</summary>
+    public void IsNotThere() => Context.Response.OnStarting(() =>
+    {
+        // As the answer sets out: told earlier, the framework would put its own page in place of these words.
+        if (Context.Response.StatusCode == StatusCodes.Status200OK)
+        {
+            Context.Response.StatusCode = StatusCodes.Status404NotFound;
+        }
+
+        return Task.CompletedTask;
+    });
+
     private Instant? Asked()
     {
         var cookie = Choices.AsOf(Settings.IsDemonstration);

@@ -68,13 +68,7 @@ internal sealed class ScaleLine
             return (to.FromKilogramsPerHectolitre(from.ToKilogramsPerHectolitre(finding.Value)), from.Slope / to.Slope);
         }
 
-        if (!scale.Basis.IsStated || scale.Basis == finding.Basis)
-        {
-            return (finding.Value, 1m);
-        }
-
-        var (wanted, stated) = (100m - scale.Basis.MoisturePercent, 100m - finding.Basis.MoisturePercent);
-        return (finding.Value * wanted / stated, wanted / stated);
+        return scale.Basis.IsStated ? (finding.Basis.Restated(finding.Value, scale.Basis), finding.Basis.Restated(1m, scale.Basis)) : (finding.Value, 1m);
     }
 
     private string Text(decimal value) => string.Create(CultureInfo.InvariantCulture, $"{value} {scale.Unit}{(scale.Basis.IsStated ? " " + scale.Basis : "")}");

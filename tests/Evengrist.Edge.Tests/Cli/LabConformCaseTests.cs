@@ -23,7 +23,26 @@ public sealed class LabConformCaseTests
         Assert.Contains("A named person decides.", output, StringComparison.Ordinal);
     }
 
+    // LotRiskTests: accepted from 12.24675 on, 0.0018536 are outside and accepted, 0.3143218 inside and turned away (computed in R 4.2.2); asked backwards.
+    [Fact]
+    public void Conform_WithARiskWantedOverAllLots_GivesTheGuardBandThatKeepsIt()
+    {
+        using var folder = new Folder();
+        var file = folder.File("case.json", Lots.Replace("\"lower\"", "\"wanted\": { \"acceptedOutside\": 0.0018536, \"rejectedInside\": 0.3143218 }, \"lower\"", StringComparison.Ordinal));
+        var bands = JsonDocument.Parse(Shell.Run("lab", "conform", "--in", file, "--json").Output).RootElement.GetProperty("guards");
+        Assert.Equal(["AcceptedOutside", "RejectedInside"], bands.EnumerateArray().Select(b => b.GetProperty("keeps").GetString()));
+        Assert.All(bands.EnumerateArray(), b =>
+        {
+            Assert.Equal(0.24675, b.GetProperty("guard").GetDouble(), 2e-5);
+            Assert.Equal(12.24675, b.GetProperty("acceptFrom").GetDouble(), 2e-5);
+            Assert.Equal(0.3143218, b.GetProperty("lots").GetProperty("rejectedInside").GetDouble(), 3e-5);
+        });
+        Assert.Contains("guard band for outside and accepted at most 0.185 %: 0.2467, accepted from 12.2467", Shell.Run("lab", "conform", "--in", file).Output, StringComparison.Ordinal);
+    }
+
     [Theory]
+    [InlineData("""{ "results": [ 1 ], "uncertainty": { "oneResult": 0.1 }, "lower": 2, "wanted": { "acceptedOutside": 0.01 } }""", "$.wanted")]
+    [InlineData("""{ "results": [ 1 ], "uncertainty": { "oneResult": 0.1 }, "lower": 2, "lots": { "mean": 2, "deviation": 1 }, "wanted": { "rejectedInside": 0 } }""", "above 0 and at most 0.5")]
     [InlineData("""{ "results": [], "uncertainty": { "oneResult": 0.1 }, "lower": 1 }""", "1 to 1000 are judged")]
     [InlineData("""{ "uncertainty": { "oneResult": 0.1 }, "lower": 1 }""", "results")]
     [InlineData("""{ "results": [ 1 ], "uncertainty": { "oneResult": -0.1 }, "lower": 1 }""", "at least 0")]

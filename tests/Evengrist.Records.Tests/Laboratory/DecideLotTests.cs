@@ -1,4 +1,6 @@
+using Evengrist.Laboratory;
 using Evengrist.Laboratory.Lots;
+using Evengrist.Laboratory.Methods;
 using Evengrist.Laboratory.Specifications;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -71,6 +73,31 @@ public sealed class DecideLotTests
         Assert.Equal((11.9m, "release", "WB version 1"), (result.Value, result.Advice, decided.Decision.Specification));
         KeepReleaseRules.Keep(mill, ReleaseRules.Start, "Ada");
         Assert.Contains(new DecideLot(Lot, LotVerdict.Hold, "x", Later).In(mill, "Ada").Faults, f => f.StartsWith("Nobody may release yet", StringComparison.Ordinal));
+    }
+
+    [Theory, OnSqlite]
+    public void Release_OnAnInstrumentOutOfCheck_TakesAReasonThatIsKept_OrAnotherInstrument(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Open(site);
+        FlourSpecifications.Keep(mill, new Specification("WB", "WB", [new(Property.Protein, "%", "posed") { Basis = Basis.At14, Lower = 11.7m, Upper = 12.1m }]), "Ada");
+        KeepLabInstruments.Keep(mill, new LabInstruments([new("NIR-2", ["NIR"], 24, [new(Property.Protein, 0.2m, FigureMark.Ours, "test")], [])]), "Ada");
+        mill.Record([new Measure("r", "L2", Packed, Property.Protein, 11.9m, "%", Basis.At14, "NIR", "NIR-2", 0.05m)], "Ada", "test");
+        var release = new DecideLot(Lot, LotVerdict.Release, "", Later);
+        Assert.Contains("overdue for its check", Assert.Single(release.In(mill, "Ada").Faults), StringComparison.Ordinal);
+        Assert.Empty(InstrumentChecks.Keep(mill, new InstrumentCheck("NIR-2", Packed - Duration.FromHours(1), Property.Protein, 12.0m, [12.5m], "CS-1"), "Ada", Later));
+        var refused = Assert.Single(release.In(mill, "Ada").Faults);
+        Assert.Contains("off by +0.5, allowed ±0.2", refused, StringComparison.Ordinal);
+        Assert.Contains("on another instrument", refused, StringComparison.Ordinal);
+        Assert.Empty(LotDecisions.All(mill));
+
+        var kept = (release with { Reason = "the customer takes it on our word" }).In(mill, "Ada").Decision!;
+        Assert.Contains("out of check", Assert.Single(Assert.Single(LotDecisions.All(mill)).Results).OutOfCheck, StringComparison.Ordinal);
+        Assert.Equal(("the customer takes it on our word", "hold"), (kept.Reason, kept.Results[0].Advice));
+        mill.Record([new Measure("r2", "L2", Packed, Property.Protein, 11.88m, "%", Basis.At14, "combustion", "N-1", 0.08m)], "Ada", "test");
+        var second = (release with { At = Later + Duration.FromHours(1) }).In(mill, "Ada");
+        Assert.Empty(second.Faults);
+        Assert.Equal((11.88m, ""), (second.Decision!.Results[0].Value, second.Decision.Results[0].OutOfCheck));
     }
 
     [Theory, OnSqlite]

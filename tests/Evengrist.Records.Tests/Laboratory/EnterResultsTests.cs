@@ -32,6 +32,12 @@ public sealed class EnterResultsTests
         Assert.Equal([("Ben", false), ("Ada", true)], rounds.Select(r => (r.By, r.IsRetest)));
         Assert.IsType<MoreNeeded>(rounds[0].Judged); // r 0.12 from memory of ISO 712-1.
         Assert.Equal(13.49m, Assert.IsType<ResultsAgree>(rounds[1].Judged).Mean);
+
+        // Two pairs, 0.14 and 0.02 apart: s_r = √((0.0196 + 0.0004)/4) by hand; a retest is no duplicate of the first round.
+        var (method, own) = Assert.Single(OwnDuplicates.Of(reopened, LabMethods.Start, Hour(9)));
+        Assert.Equal(("oven 130 °C", 2), (method.Code, own.Freedom));
+        Assert.Equal(Math.Sqrt(0.005), own.StandardDeviation, 12);
+        Assert.Empty(OwnDuplicates.Of(reopened, LabMethods.Start, Hour(1)));
     }
 
     [Theory, OnSqlite]

@@ -15,9 +15,10 @@ namespace Evengrist.Web.Sights.Laboratory;
 /// <param name="Waiting">Samples taken that wait for a result, the oldest first.</param>
 /// <param name="Tested">Samples with every result, the newest first, each with its rounds.</param>
 /// <param name="Lots">Places of the plan's kinds to choose from.</param>
+/// <param name="Instruments">What is known of the instruments.</param>
 public sealed record BenchSight(
     LabMethods Methods, (LabPlan Plan, int Version) Plan, IReadOnlyList<InstrumentStanding> Standings, IReadOnlyList<PlannedSample> Planned, IReadOnlyList<TakenSample> Waiting,
-    IReadOnlyList<(TakenSample Sample, IReadOnlyList<LabRound> Rounds)> Tested, IReadOnlyList<string> Lots)
+    IReadOnlyList<(TakenSample Sample, IReadOnlyList<LabRound> Rounds)> Tested, IReadOnlyList<string> Lots, InstrumentRecord Instruments)
 {
     /// <summary>Samples older than this are off the bench, days.</summary>
     public const int Days = 7;
@@ -32,7 +33,7 @@ public sealed record BenchSight(
         var (planned, taken, places) = mill.Ask(view => (PlannedSample.Of(plan, view.Book, at), TakenSample.Within(view.Book, at - Duration.FromDays(Days), at),
             view.Book.Places.Where(p => p.Kind is PlaceKind.MillUnit or PlaceKind.FlourBin or PlaceKind.PackingLine).Select(p => p.Code).ToArray()));
         var tested = taken.Reverse().Where(s => s.Readings.Count > 0).Take(MostTested).Select(s => (s, LabRounds.Of(mill, s, methods))).ToArray();
-        return new(methods, (plan, version), InstrumentChecks.Standings(mill, at), planned, [.. taken.Where(s => !s.IsTested)], tested, places);
+        return new(methods, (plan, version), InstrumentChecks.Standings(mill, at), planned, [.. taken.Where(s => !s.IsTested)], tested, places, InstrumentChecks.Record(mill, at));
     }
 
     /// <summary>Instruments that serve a method.</summary>

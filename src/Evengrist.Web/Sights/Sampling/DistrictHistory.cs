@@ -1,6 +1,5 @@
 using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
-using Evengrist.Quantities;
 using NodaTime;
 
 namespace Evengrist.Web.Sights.Sampling;
@@ -34,8 +33,6 @@ public sealed record DistrictHistory(string District, int Trucks, int Days, IRea
             return PriorModel.FromFallingNumbers([.. Readings.Select(r => (r.Value, r.StandardUncertainty ?? 0m))]);
         }
 
-        return PriorModel.FromConcentrations([.. Readings.Select(r => (Carried(r.Value, r.Basis, cost.Basis), Carried(r.StandardUncertainty ?? 0m, r.Basis, cost.Basis)))]);
+        return PriorModel.FromConcentrations([.. Readings.Select(r => (r.Basis.Restated(r.Value, cost.Basis), r.Basis.Restated(r.StandardUncertainty ?? 0m, cost.Basis)))]);
     }
-
-    private static decimal Carried(decimal value, Basis stated, Basis wanted) => value * (100m - wanted.MoisturePercent) / (100m - stated.MoisturePercent);
 }

@@ -38,7 +38,7 @@ public static class TruckFigures
             return null;
         }
 
-        var value = reading.Value * (100m - basis.MoisturePercent) / (100m - reading.Basis.MoisturePercent);
+        var value = reading.Basis.Restated(reading.Value, basis);
         return Figure.Reckoned($"{reading.What.Words()} on {basis}", value, reading.Unit, 2,
             new Because($"value × (100 − {basis.MoisturePercent:0.###})/(100 − {reading.Basis.MoisturePercent:0.###})", [Seen(reading)!], "dry matter kept")) with { Basis = basis };
     }

@@ -53,7 +53,7 @@ public sealed record HouseRule(Property What, string Unit, LoadDecisionKind Kind
     {
         if (What.NeedsBasis())
         {
-            return Quantities.Basis.TryParse(Basis, out var wanted) && found.Basis.IsStated ? found.Value * (100m - wanted.MoisturePercent) / (100m - found.Basis.MoisturePercent) : null;
+            return Quantities.Basis.TryParse(Basis, out var wanted) && found.Basis.IsStated ? found.Basis.Restated(found.Value, wanted) : null;
         }
 
         // A test weight in another convention is not carried here: which formula holds depends on the class.

@@ -61,7 +61,7 @@ internal static class LimitRule
             return (found.Value, said);
         }
 
-        var value = found.Value * (100m - load.AsReceived.MoisturePercent) / (100m - found.Basis.MoisturePercent);
+        var value = found.Basis.Restated(found.Value, load.AsReceived);
         return (value, $"{said}, {Number(decimal.Round(value, 3))} {found.Unit} as it lies at {Number(load.AsReceived.MoisturePercent)} % moisture,");
     }
 

@@ -63,7 +63,7 @@ public sealed class SampleValues
 
         if (finding.What.NeedsBasis() && finding.Basis != basis && basis.IsStated)
         {
-            var value = finding.Value * (100m - basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent);
+            var value = finding.Basis.Restated(finding.Value, basis);
             return new(value, FoundState.Reckoned, Figure.Reckoned(finding.What.Words(), value, unit, 2, new Because($"carried from {finding.Basis} to {basis}, dry matter kept", [seen], "by definition")) with { Basis = basis });
         }
 

@@ -75,7 +75,7 @@ public static class QualityAverage
             default:
                 // Solids carry it, so dry matter weighs; without a moisture the basis it was read on stands in for the load's own.
                 var dry = clean * (1 - ((double)(load.Read(Property.Moisture)?.Value ?? reading.Basis.MoisturePercent) / 100));
-                var carried = (double)((100m - basis.MoisturePercent) / (100m - reading.Basis.MoisturePercent));
+                var carried = (double)reading.Basis.Restated(1m, basis);
                 return new(load.Net, dry, value * carried, one * carried);
         }
     }

@@ -34,7 +34,7 @@ public static class LoadEdges
 
     private static ReadingDoubts OnBands(Finding finding, HouseClass house, HouseLimit row, SamplingPolicy policy, int probes)
     {
-        var slope = row.Basis.IsStated && finding.Basis.IsStated ? (100m - row.Basis.MoisturePercent) / (100m - finding.Basis.MoisturePercent) : 1m;
+        var slope = row.Basis.IsStated && finding.Basis.IsStated ? finding.Basis.Restated(1m, row.Basis) : 1m;
         return Doubts(finding, finding.Value * slope, slope, row.Unit, row.Basis, string.Create(CultureInfo.InvariantCulture, $"house class {house.Code} v{house.Version}"), HouseEdges.Of(house, row), policy, probes);
     }
 

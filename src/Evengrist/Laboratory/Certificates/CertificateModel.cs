@@ -74,6 +74,11 @@ public static class CertificateModel
             yield return $"Released{(decision.As.Length > 0 ? $" as {decision.As}" : "")} by {decision.By}{(decision.Reason.Length > 0 ? $": {decision.Reason}" : "")}.";
         }
 
+        foreach (var adjusted in spec.Results.Where(r => r.ReportedAsRead is not null))
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"{adjusted.Item.Title}: read {adjusted.ReportedAsRead:0.####} by {adjusted.Instrument}, adjusted by the laboratory's setting of it.");
+        }
+
         yield return "± is the expanded uncertainty (k = 2) of the result as the lot's mean.";
         yield return "Raw flour: it is not ready to eat, and no result here makes it so.";
     }

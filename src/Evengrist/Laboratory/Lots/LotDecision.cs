@@ -47,10 +47,13 @@ public sealed record DecidedResult(Property What, string Unit, string Advice, de
     /// <summary>The moisture basis of the value.</summary>
     public Basis Basis { get; init; }
 
+    /// <summary>Why its instrument was not to be believed unasked; empty where nothing spoke against it.</summary>
+    public string OutOfCheck { get; init; } = "";
+
     /// <summary>A line as it stands.</summary>
     public static DecidedResult Of(LotResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return new(result.Item.What, result.Item.Unit, result.Advice?.Words ?? "", result.Reported, result.Outcome?.Chance) { Basis = result.Item.Basis };
+        return new(result.Item.What, result.Item.Unit, result.Advice?.Words ?? "", result.Reported, result.Outcome?.Chance) { Basis = result.Item.Basis, OutOfCheck = result.OutOfCheck };
     }
 }

@@ -1,4 +1,5 @@
 using Evengrist.Laboratory.Conformity;
+using Evengrist.Laboratory.Methods;
 using Evengrist.Laboratory.Specifications;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
@@ -11,6 +12,9 @@ namespace Evengrist.Laboratory.Lots;
 /// <param name="UncertaintyOf">One standard uncertainty of a reading that states none, in its unit; null where it is not known.</param>
 public sealed record LotJudge(Specification Specification, double Policy, Func<Reading, double?> UncertaintyOf)
 {
+    /// <summary>What is known of the instruments.</summary>
+    public InstrumentRecord Instruments { get; init; } = InstrumentRecord.None;
+
     /// <summary>A judge who knows no more of a reading than it states.</summary>
     public static LotJudge Of(Specification specification, double policy) => new(specification, policy, r => (double?)r.StandardUncertainty);
 
@@ -37,17 +41,28 @@ public sealed record LotJudge(Specification Specification, double Policy, Func<R
         }
 
         var judged = groups.Select(g => Of(item, g, readings.Count - g.Length, off)).ToArray();
-        return judged.Where(j => j.Outcome is not null).MinBy(j => j.Outcome!.Uncertainty) ?? judged.OrderByDescending(j => j.Readings.Count).First();
+        // An instrument in check goes before one that is surer and was out of it.
+        return judged.Where(j => j.Outcome is not null).OrderBy(j => j.OutOfCheck.Length > 0).ThenBy(j => j.Outcome!.Uncertainty).FirstOrDefault() ?? judged.OrderByDescending(j => j.Readings.Count).First();
     }
 
     private LotResult Of(SpecificationItem item, Reading[] group, int others, Func<Reading, (double Bias, double Uncertainty)?> off)
     {
+        var settings = group.Select(Instruments.ToApply).ToArray();
         decimal Onto(Reading reading) => item.Basis.IsStated ? reading.Basis.Restated(1m, item.Basis) : 1m;
-        decimal[] values = [.. group.Select(r => (r.Value - (decimal)(off(r)?.Bias ?? 0)) * Onto(r))];
-        double?[] own = [.. group.Select(r => UncertaintyOf(r) is { } u ? u * (double)Onto(r) : (double?)null)];
+        decimal Put(Reading reading, InstrumentCalibration? setting)
+        {
+            var value = reading.Value - (decimal)(off(reading)?.Bias ?? 0);
+            return setting?.Adjust(value) ?? value;
+        }
+
+        var found = new LotResult(item, group, [.. group.Zip(settings, (r, s) => Put(r, s) * Onto(r))], others, null, "")
+        {
+            OutOfCheck = group.Select(Instruments.Against).FirstOrDefault(w => w is not null) ?? "", AsRead = settings.All(s => s is null) ? [] : [.. group.Select(r => r.Value * Onto(r))],
+        };
+        double?[] own = [.. group.Zip(settings, (r, s) => UncertaintyOf(r) is { } u ? u * (double)(Onto(r) * (s?.Slope ?? 1)) : (double?)null)];
         if (own.Any(u => u is null))
         {
-            return new LotResult(item, group, values, others, null, $"The uncertainty of {group[0].Method} is not known: no chance is stated. Give it with the readings, or the method its reproducibility.");
+            return found with { WhyNot = $"The uncertainty of {group[0].Method} is not known: no chance is stated. Give it with the readings, or the method its reproducibility." };
         }
 
         // Readings put right share what is not known of the correction, beside what they shared before.
@@ -56,10 +71,10 @@ public sealed record LotJudge(Specification Specification, double Policy, Func<R
         var shared = double.Hypot(Math.Min(item.BiasPart, one), correction);
         var samples = group.Select(r => (r.On, r.At)).Distinct().Count();
         var spread = new ResultSpread(Math.Max(double.Hypot(one, correction), shared)) { Bias = shared, Lot = item.LotSpread };
-        var spec = new ConformitySpec([.. values.Select(v => (double)v)], spread, item.Tolerance)
+        var spec = new ConformitySpec([.. found.Values.Select(v => (double)v)], spread, item.Tolerance)
         {
             Samples = samples, Rule = item.Rule, Needed = item.Needed, IsGuarded = item.IsGuarded, BuyersRisk = item.BuyersRisk, Guard = (double?)item.Guard, Customer = item.Customer, Policy = Policy,
         };
-        return spec.Faults() is { Count: > 0 } faults ? new LotResult(item, group, values, others, null, string.Join(" ", faults)) : new LotResult(item, group, values, others, ConformityModel.Of(spec), "");
+        return spec.Faults() is { Count: > 0 } faults ? found with { WhyNot = string.Join(" ", faults) } : found with { Outcome = ConformityModel.Of(spec) };
     }
 }

@@ -11,6 +11,7 @@ public sealed record LegalRules(IReadOnlyList<LegalRule> Rules)
     public const string Kind = "legal-rules";
 
     private const string Identity = "21 CFR 137.105, read in a copy";
+    private const string CodexContaminants = "Codex general standard for contaminants";
     private const string NotFlour = "cannot be labelled flour for the US market; other markets use their own table";
 
     /// <summary>The rules the program begins with, as far as they were read or remembered. Not advice on law.</summary>
@@ -32,6 +33,8 @@ public sealed record LegalRules(IReadOnlyList<LegalRule> Rules)
         {
             What = Property.Don, Unit = "mg/kg", Upper = 1m, ForFlour = false, ValidFrom = new LocalDate(2024, 7, 1), Otherwise = "may not be placed on the market there, nor blended down",
         },
+        new("CODEX", "DON of wheat flour", CodexContaminants, FromMemory: true) { What = Property.Don, Unit = "mg/kg", Upper = 1m, Otherwise = "does not keep the standard" },
+        new("CODEX", "DON of raw wheat", CodexContaminants, FromMemory: true) { What = Property.Don, Unit = "mg/kg", Upper = 2m, ForFlour = false, Otherwise = "does not keep the standard" },
         new("CODEX", "moisture of wheat flour", "Codex Stan 152-1985, 3.2.1", FromMemory: false) { What = Property.Moisture, Unit = "%", Upper = 15.5m, ValidFrom = new LocalDate(1985, 1, 1), Otherwise = "does not keep the standard" },
     ]);
 

@@ -1,8 +1,11 @@
 using Evengrist.Laboratory.Conformity;
+using Evengrist.Laboratory;
 using Evengrist.Laboratory.Lots;
+using Evengrist.Laboratory.Methods;
 using Evengrist.Laboratory.Specifications;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using NodaTime;
 
 namespace Evengrist.Tests.Laboratory.Lots;
 
@@ -78,6 +81,52 @@ public sealed class LotJudgeTests
         Assert.Contains("by Kjeldahl", Judge(mill, Protein with { Method = "Kjeldahl" }).WhyNot, StringComparison.Ordinal);
         Assert.IsType<ReleaseAdvice.Hold>(Judge(LotMill.Open(), Protein).Advice);
         Assert.Null(Judge(LotMill.Open(), Protein with { Required = false }).Advice);
+    }
+
+    // The rule is common practice: a result on an instrument that is not in check is held until another instrument confirms it or a person answers for it.
+    [Theory]
+    [InlineData(5.0, 11.9, 0, 11.9, "")] // checked an hour before the first sample
+    [InlineData(5.0, 12.3, 0, 11.9, "out of check")] // that check was off by 0.4, allowed 0.2
+    [InlineData(-30.0, 11.9, 0, 11.9, "overdue for its check")] // a check is good for 24 h
+    [InlineData(5.0, 11.9, 20.0, 12.3, "failed its next check")]
+    [InlineData(5.0, 11.9, 20.0, 12.1, "")] // on the tolerance
+    public void Release_OfAnInstrumentOutOfCheck_IsNotAdvised(double checkedAt, double found, double againAt, double foundThen, string says)
+    {
+        InstrumentCheck Check(double hour, double value) => new("nir-2", LotMill.At(hour), Property.Protein, 11.9m, [(decimal)value], "CS-1");
+        var record = new InstrumentRecord(new([new("NIR-2", ["NIR"], 24, [new(Property.Protein, 0.2m, FigureMark.Ours, "posed")], [])]), againAt > 0 ? [Check(againAt, foundThen), Check(checkedAt, found)] : [Check(checkedAt, found)], DateTimeZone.Utc);
+        var judge = LotJudge.Of(new Specification("WB", "WB", [Protein]), 0.95) with { Instruments = record };
+        var mill = LotMill.Open().Read("U", 7, 11.9m, u: 0.05m).Read("U", 8, 11.9m, u: 0.05m);
+        var result = Assert.Single(judge.Results(mill.Readings("WB-250915-2")));
+        Assert.True(result.Outcome!.Chance > 0.999);
+        Assert.Equal(says.Length == 0, result.Advice is ReleaseAdvice.Release);
+        Assert.Contains(says, result.OutOfCheck, StringComparison.Ordinal);
+        Assert.Equal(says.Length == 0, result.OutOfCheck.Length == 0);
+        Assert.Equal(result.OutOfCheck, DecidedResult.Of(result).OutOfCheck);
+
+        // Another instrument, though less sure, goes before it and decides.
+        mill.Read("U", 7, 11.88m, "combustion", "N-1", 0.08m);
+        var again = Assert.Single(judge.Results(mill.Readings("WB-250915-2")));
+        Assert.Equal((says.Length == 0 ? "NIR" : "combustion", ""), (again.Method, again.OutOfCheck));
+        Assert.IsType<ReleaseAdvice.Release>(again.Advice);
+    }
+
+    // slope·x + bias, by hand: 1.02·11.75 − 0.05 = 11.935; both days stand on their own setting.
+    [Fact]
+    public void Setting_AppliedHere_AdjustsWhatIsJudgedAndKeepsWhatWasRead()
+    {
+        InstrumentCalibration Set(int day, decimal slope, decimal bias, AppliedWhere applied) => new(LotMill.Day.PlusDays(day), Property.Protein, slope, bias, "Ada") { Applied = applied };
+        LotResult Judged(params InstrumentCalibration[] settings)
+        {
+            var record = new InstrumentRecord(new([new("NIR-2", ["NIR"], null, [], settings)]), [], DateTimeZone.Utc);
+            return Assert.Single((LotJudge.Of(new Specification("WB", "WB", [Protein]), 0.95) with { Instruments = record }).Results(LotMill.Open().Read("U", 7, 11.75m).Readings("WB-250915-2")));
+        }
+
+        var here = Judged(Set(-9, 1, 0.5m, AppliedWhere.Here), Set(0, 1.02m, -0.05m, AppliedWhere.Here), Set(1, 1, 0.9m, AppliedWhere.Here));
+        Assert.Equal((11.935m, 11.75m, 0.12 * 1.02), (here.Reported, here.ReportedAsRead, here.Outcome!.Uncertainty));
+        Assert.Equal(11.75m, Assert.Single(here.Readings).Value);
+        var inside = Judged(Set(0, 1.02m, -0.05m, AppliedWhere.InTheInstrument));
+        Assert.Equal((11.75m, null), (inside.Reported, inside.ReportedAsRead)); // nothing is applied twice
+        Assert.Equal(here.Reported, (here with { Item = Protein with { Rule = ResultRule.Single } }).Reported);
     }
 
     [Fact]

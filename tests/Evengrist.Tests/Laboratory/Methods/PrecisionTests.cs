@@ -46,6 +46,32 @@ public sealed class PrecisionTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Horwitz.StandardDeviation(1.1));
     }
 
+    // LS-30, the glucose data of ASTM E 691: pooled within-laboratory standard deviation of 8 laboratories and 3 results each, as the standard prints it.
+    [OpenDataTheory]
+    [InlineData("1", 1.0632243)]
+    [InlineData("2", 1.4948537)]
+    [InlineData("3", 2.7482722)]
+    [InlineData("4", 2.6250651)]
+    [InlineData("5", 3.9349741)]
+    public void OwnRepeatability_OfGroupsMadeAlike_IsThePooledOne(string material, double standardDeviation)
+    {
+        var own = OwnRepeatability.Of(OpenData.Csv("nist-e691-glucose.csv").Where(r => r["material"] == material).GroupBy(r => r["lab"]).Select(g => (IReadOnlyList<decimal>)[.. g.Select(r => decimal.Parse(r["glucose"], System.Globalization.CultureInfo.InvariantCulture))]))!;
+        Assert.Equal(standardDeviation, own.StandardDeviation, 7);
+        Assert.Equal((8, 16), (own.Groups, own.Freedom));
+        Assert.Equal(2.8 * standardDeviation, own.Limit, 6); // r = 2.8 s_r
+    }
+
+    [Fact] // By hand: Σd² = 0.04 + 0.16 + 0.04 = 0.24 of three pairs, s_r = √(Σd²/2n) = 0.2; single results say nothing.
+    public void OwnRepeatability_OfPairs_IsTheRootOfTheSumOfSquaresOverTwiceTheirNumber()
+    {
+        var own = OwnRepeatability.Of([[12.0m, 12.2m], [11.5m], [11.9m, 11.5m], [12.4m, 12.6m]])!;
+        Assert.Equal((3, 3), (own.Groups, own.Freedom));
+        Assert.Equal(0.2, own.StandardDeviation, 12);
+        Assert.Equal(0.56, own.Limit, 12);
+        Assert.Null(OwnRepeatability.Of([[12.0m], []]));
+        Assert.Equal(0, OwnRepeatability.Of([[12.0m, 12.0m]])!.Limit);
+    }
+
     [Fact] // LS-33: duplicates 13.42 and 13.56 with r 0.12 are rejected.
     public void Judge_TwoBeyondR_AsksForTwoMore()
     {

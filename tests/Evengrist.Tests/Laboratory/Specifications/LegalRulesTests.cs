@@ -37,6 +37,7 @@ public sealed class LegalRulesTests
     [InlineData("US", Property.Don, "0.9", true)]
     [InlineData("EU", Property.Don, "0.9", false)]
     [InlineData("EU", Property.Don, "0.6", true)]
+    [InlineData("CODEX", Property.Don, "0.9", true)] // 1 mg/kg, from memory
     [InlineData("US", Property.Moisture, "15.2", false)]
     [InlineData("CODEX", Property.Moisture, "15.2", true)]
     public void Market_HasItsOwnLimits(string market, Property what, string value, bool keeps)
