@@ -26,11 +26,14 @@ public sealed record LabWatchCase
     /// <summary>Instrument less reference as last set.</summary>
     public double KnownBias { get; init; }
 
-    /// <summary>Chance of a change from pair to pair.</summary>
-    public double ChangePerPair { get; init; } = 0.001;
+    /// <summary>How surely that is known, as a share of a pair's standard deviation.</summary>
+    public double BiasShare { get; init; } = 0.25;
 
-    /// <summary>How likely a verdict has to be.</summary>
-    public double Threshold { get; init; } = 0.9;
+    /// <summary>Chance of a change from pair to pair, for the probabilities.</summary>
+    public double ChangePerPair { get; init; } = 0.005;
+
+    /// <summary>How many times as much fit a verdict asks for as usual.</summary>
+    public double AskTimes { get; init; } = 1;
 
     /// <summary>k of the plain sum, in the unit.</summary>
     public double? Allowance { get; init; }
@@ -45,7 +48,8 @@ public sealed record LabWatchCase
           "pairs": [ { "reference", "instrument", "wheat"?: a reading of the wheat before the mill, with every pair or none } ... in the order of time, one unit and basis ],
           "referenceDeviation", "pairDeviation": one standard deviation of the reference, of instrument less reference, "known"?: true to take them as known,
           or "quiet": from how many first pairs, at least 4, in which nothing moved, a pair's is taken,
-          "swing"?: one standard deviation of the flour from pair to pair, "knownBias"?: 0, "changePerPair"?: 0.001, "threshold"?: 0.9, "allowance"?, "limit"?: k and h of the plain cumulative sum
+          "swing"?: one standard deviation of the flour from pair to pair, "knownBias"?: 0, "biasShare"?: 0.25, how surely that is known in parts of pairDeviation,
+          "changePerPair"?: 0.005, "askTimes"?: 1, how much fit a verdict asks for beside the usual, "allowance"?, "limit"?: k and h of the plain cumulative sum
         }
         """,
         """
@@ -58,7 +62,7 @@ public sealed record LabWatchCase
     public WatchSpec Spec => new([.. Pairs.Select(p => new WatchdogPair(p.Reference, p.Instrument, p.Wheat))])
     {
         ReferenceDeviation = ReferenceDeviation, PairDeviation = PairDeviation, StatedCounts = Known ? null : WatchSpec.UsualCounts, Quiet = Quiet, Swing = Swing, KnownBias = KnownBias,
-        ChangePerPair = ChangePerPair, Threshold = Threshold, Allowance = Allowance, Limit = Limit,
+        BiasShare = BiasShare, ChangePerPair = ChangePerPair, AskTimes = AskTimes, Allowance = Allowance, Limit = Limit,
     };
 
     /// <summary>Reads a case; what cannot be is a fault too.</summary>

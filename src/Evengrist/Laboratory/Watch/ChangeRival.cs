@@ -1,136 +1,63 @@
-using MathNet.Numerics.LinearAlgebra;
-
 namespace Evengrist.Laboratory.Watch;
 
-/// <summary>One way in which readings may have moved: along one direction of (reference, difference, wheat), by a step or a drift; or along two at once.</summary>
+/// <summary>One way in which readings may have moved: along one direction, by a step or a drift; or along two at once.</summary>
 /// <param name="Cause">What it is.</param>
-/// <param name="Along">What a size of 1 does to reference, difference and wheat.</param>
-/// <param name="Second">The second direction where two moved; null for one.</param>
-/// <param name="Unit">The standard deviation in which sizes are thought of beforehand.</param>
-/// <param name="LogChance">Logarithm of the odds that it begins between two given pairs.</param>
-/// <param name="IsDrift">Whether it grows by its size from pair to pair.</param>
+/// <param name="Direction">Which direction, by its number.</param>
+/// <param name="Second">The second where two moved; null for one.</param>
+/// <param name="Share">How likely it is beforehand beside a step of the instrument.</param>
 /// <param name="First">Fewest pairs before its start: 0 where the level before is known without pairs.</param>
-internal sealed record ChangeRival(WatchCause Cause, double[] Along, double[]? Second, double Unit, double LogChance, bool IsDrift, int First)
+internal sealed record ChangeRival(WatchCause Cause, int Direction, int? Second, double Share, int First)
 {
-    /// <summary>The size worth finding, in the unit.</summary>
-    public const double Sought = 2;
+    // [ours] Drifts and two moves at once are rarer. A flour's move is looked for a little less keenly than an instrument's, so that both are found alike; less still where the wheat beside it shows it the clearer, the mill's least.
+    private const double RareShare = 0.1, FlourShare = 0.6, WheatShare = 0.4, MillShare = 0.1;
+    private const double Slight = 2, SlightFit = 7.4; // A fit of less than e to the 2 counts as that in the bound: nothing beside what is asked.
+    private const int Instrument = 0, Flour = 1, Mill = 2;
 
-    // [ours] Steps of about twice the unit, and now and then larger ones; a drift of up to about a tenth to a half of it a pair.
-    private static readonly (double Mean, double Deviation, double Share)[] Sizes = [(Sought, 0.3, 0.8), (4, 1.5, 0.2)];
+    /// <summary>The directions by their numbers.</summary>
+    public static ChangeDirection[] Directions(WatchSpec spec, WatchDeviations by) => spec.HasWheat
+        ? [new([0, 1, 0], by.Pair), new([1, 0, 1], by.Level), new([1, 0, 0], by.Level)]
+        : [new([0, 1], by.Pair), new([1, 0], by.Level)];
 
-    private const double DriftSpread = 0.25, BothSpread = 2.2, RareShare = 0.1, DriftShare = 0.1;
+    /// <summary>Every rival.</summary>
+    public static ChangeRival[] Of(WatchSpec spec) =>
+    [
+        new(WatchCause.Instrument, Instrument, null, 1, 0),
+        new(WatchCause.InstrumentDrift, Instrument, null, RareShare, 1),
+        new(WatchCause.Flour, Flour, null, spec.HasWheat ? WheatShare : FlourShare, 1),
+        .. spec.HasWheat ? [new ChangeRival(WatchCause.Mill, Mill, null, MillShare, 1)] : Array.Empty<ChangeRival>(),
+        new(WatchCause.Both, Instrument, Flour, RareShare, 1),
+    ];
 
-    public static IEnumerable<ChangeRival> Of(WatchSpec spec, WatchDeviations by)
+    /// <summary>Its starts, the earliest first.</summary>
+    /// <param name="sums">Of the pairs.</param>
+    /// <param name="pairs">How many pairs are judged, from the first.</param>
+    public ChangeStart[] Starts(PairSums sums, int pairs) => [.. Enumerable.Range(First, Math.Max(0, pairs - First)).Select(after => Second is { } second
+        ? Two(after, sums.Step(Direction, after, pairs), sums.Step(second, after, pairs), sums.Shared(Direction, second, after, pairs))
+        : One(after, Score(sums, after, pairs)))];
+
+    /// <summary>Most of what is asked for that any sizes could reach, every start together: cheaper than the starts.</summary>
+    /// <param name="sums">Of the pairs.</param>
+    /// <param name="pairs">How many pairs are judged, from the first.</param>
+    public double MostFit(PairSums sums, int pairs)
     {
-        var rest = 1 - (spec.ChangePerPair * (2 + RareShare + DriftShare + (spec.HasWheat ? 1 : 0)));
-        var chance = Math.Log(spec.ChangePerPair / rest);
-        double[] instrument = [0, 1, 0], flour = [1, 0, 1], mill = [1, 0, 0];
-        yield return new(WatchCause.Instrument, instrument, null, by.Pair, chance, false, 0);
-        yield return new(WatchCause.InstrumentDrift, instrument, null, by.Pair, chance + Math.Log(DriftShare), true, 1);
-        yield return new(WatchCause.Flour, flour, null, by.Level, chance, false, 1);
-        if (spec.HasWheat)
+        var most = 0.0;
+        for (var after = First; after < pairs; after++)
         {
-            yield return new(WatchCause.Mill, mill, null, by.Level, chance, false, 1);
+            var log = Second is { } second ? sums.Step(Direction, after, pairs).MostLogFitWith(sums.Step(second, after, pairs), sums.Shared(Direction, second, after, pairs)) : Score(sums, after, pairs).MostLogFit;
+            most += (log < Slight ? SlightFit : Math.Exp(log)) / AskedFit.Of(after, pairs - after);
         }
 
-        yield return new(WatchCause.Both, instrument, flour, by.Pair, chance + Math.Log(RareShare), false, 1);
+        return Share * most;
     }
 
-    /// <summary>Its starts.</summary>
-    /// <param name="whitened">Readings less their level, times the inverse covariance.</param>
-    /// <param name="inverse">Inverse covariance of one row.</param>
-    /// <param name="taken">What finding the level takes away: inverse · spread of the level · inverse.</param>
-    public IReadOnlyList<ChangeStart> Starts(double[][] whitened, Matrix<double> inverse, Matrix<double> taken)
+    private MoveScore Score(PairSums sums, int after, int pairs) => Cause == WatchCause.InstrumentDrift ? sums.Drift(Direction, after, pairs) : sums.Step(Direction, after, pairs);
+
+    private ChangeStart One(int after, MoveScore score) =>
+        new(after, Cause == WatchCause.InstrumentDrift ? SizePrior.OfDrift(score) : SizePrior.OfStep(score), score.Score / score.Known, 1 / Math.Sqrt(score.Known));
+
+    private static ChangeStart Two(int after, MoveScore one, MoveScore two, double cross)
     {
-        var n = whitened.Length;
-        var starts = new ChangeStart[n - First];
-        var (own, gone) = (Form(Along, inverse, Along), Form(Along, taken, Along));
-        var (cross, crossGone, other, otherGone) = Second is null ? default : (Form(Along, inverse, Second), Form(Along, taken, Second), Form(Second, inverse, Second), Form(Second, taken, Second));
-        var (score, tail, score2) = (0.0, 0.0, 0.0);
-        for (var after = n - 1; after >= First; after--)
-        {
-            var row = Dot(Along, whitened[after]);
-            (tail, score) = (tail + row, IsDrift ? score + tail + row : score + row);
-            double m = n - after;
-            var (count, weight) = IsDrift ? (m * (m + 1) / 2, m * (m + 1) * ((2 * m) + 1) / 6) : (m, m);
-            var known = (weight * own) - (count * count * gone);
-            if (Second is null)
-            {
-                starts[after - First] = new(after, LogChance + (IsDrift ? Drifted(score, known) : Stepped(score, known)), score / known, 1 / Math.Sqrt(known));
-                continue;
-            }
-
-            score2 += Dot(Second, whitened[after]);
-            starts[after - First] = Two(after, (score, known), (score2, (m * other) - (m * m * otherGone)), (m * cross) - (m * m * crossGone));
-        }
-
-        return starts;
-    }
-
-    private double Drifted(double score, double known)
-    {
-        var prior = Square(DriftSpread * Unit);
-        return (-0.5 * Math.Log(1 + (known * prior))) + (0.5 * score * score / (known + (1 / prior)));
-    }
-
-    // Half the sizes above 0, half below.
-    private double Stepped(double score, double known)
-    {
-        Span<double> powers = stackalloc double[2 * Sizes.Length];
-        var largest = double.NegativeInfinity;
-        for (var i = 0; i < powers.Length; i++)
-        {
-            var (mean, spread, _) = Sizes[i / 2];
-            var prior = Square(spread * Unit);
-            var pull = (i % 2 == 0 ? mean : -mean) * Unit / prior;
-            powers[i] = 0.5 * ((Square(score + pull) / (known + (1 / prior))) - (Square(pull) * prior));
-            largest = Math.Max(largest, powers[i]);
-        }
-
-        var sum = 0.0;
-        for (var i = 0; i < powers.Length; i++)
-        {
-            var (_, spread, share) = Sizes[i / 2];
-            sum += share / 2 / Math.Sqrt(1 + (known * Square(spread * Unit))) * Math.Exp(powers[i] - largest);
-        }
-
-        return largest + Math.Log(sum);
-    }
-
-    private ChangeStart Two(int after, (double Score, double Known) one, (double Score, double Known) two, double cross)
-    {
-        var prior = Square(BothSpread * Unit);
-        var (a, d) = (one.Known + (1 / prior), two.Known + (1 / prior));
-        var determinant = (a * d) - (cross * cross);
-        var square = ((one.Score * one.Score * d) - (2 * one.Score * two.Score * cross) + (two.Score * two.Score * a)) / determinant;
         var plain = (one.Known * two.Known) - (cross * cross);
-        return new(after, LogChance + (0.5 * (square - Math.Log(determinant * prior * prior))), ((one.Score * two.Known) - (two.Score * cross)) / plain, Math.Sqrt(two.Known / plain));
+        return new(after, SizePrior.OfTwo(one, two, cross), ((one.Score * two.Known) - (two.Score * cross)) / plain, Math.Sqrt(two.Known / plain));
     }
-
-    private static double Dot(double[] along, double[] row)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < row.Length; i++)
-        {
-            sum += along[i] * row[i];
-        }
-
-        return sum;
-    }
-
-    private static double Form(double[] left, Matrix<double> middle, double[] right)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < middle.RowCount; i++)
-        {
-            for (var j = 0; j < middle.ColumnCount; j++)
-            {
-                sum += left[i] * middle[i, j] * right[j];
-            }
-        }
-
-        return sum;
-    }
-
-    private static double Square(double x) => x * x;
 }

@@ -3,56 +3,35 @@ using MathNet.Numerics.LinearAlgebra;
 namespace Evengrist.Laboratory.Watch;
 
 /// <summary>Every start of every rival, weighed against "nothing moved": normal readings, levels and sizes integrated out in closed form. Model: docs/model/meter-or-wheat.md.</summary>
-internal sealed class ChangeSearch
+internal sealed class ChangeSearch(WatchSpec spec, WatchDeviations deviations)
 {
-    private readonly WatchDeviations deviations;
-    private readonly double biasPrecision;
-    private readonly Matrix<double> inverse;
-    private readonly ChangeRival[] rivals;
+    private readonly ChangeDirection[] directions = ChangeRival.Directions(spec, deviations);
+    private readonly ChangeRival[] rivals = ChangeRival.Of(spec);
+    private readonly Matrix<double> covariance = Covariance(spec, deviations), inverse = Covariance(spec, deviations).Inverse();
 
-    public ChangeSearch(WatchSpec spec, WatchDeviations deviations)
-    {
-        this.deviations = deviations;
-        var bias = spec.BiasShare * deviations.Pair;
-        biasPrecision = 1 / (bias * bias);
-        inverse = Covariance(spec.HasWheat).Inverse();
-        rivals = [.. ChangeRival.Of(spec, deviations)];
-    }
-
-    /// <summary>Log odds against "nothing moved", size and its standard deviation for every rival and start; the start is how many pairs came before it.</summary>
+    /// <summary>The sums it goes by.</summary>
     /// <param name="rows">Reference, instrument less reference less known bias, wheat where read; one row for each pair.</param>
-    public IEnumerable<(ChangeRival Rival, IReadOnlyList<ChangeStart> Starts)> Of(IReadOnlyList<double[]> rows)
-    {
-        var (n, p) = (rows.Count, inverse.RowCount);
-        var precision = inverse * n;
-        precision[1, 1] += biasPrecision;
-        var spread = precision.Inverse();
-        var taken = inverse * spread * inverse;
-        var sum = Vector<double>.Build.Dense(p, c => rows.Sum(r => r[c]));
-        var level = spread * (inverse * sum);
-        var whitened = new double[n][];
-        for (var i = 0; i < n; i++)
-        {
-            whitened[i] = new double[p];
-            for (var a = 0; a < p; a++)
-            {
-                for (var b = 0; b < p; b++)
-                {
-                    whitened[i][a] += inverse[a, b] * (rows[i][b] - level[b]);
-                }
-            }
-        }
+    public PairSums Sums(IReadOnlyList<double[]> rows) => new(rows, directions, covariance, inverse, 1 / Square(spec.BiasShare * deviations.Pair));
 
-        foreach (var rival in rivals)
-        {
-            yield return (rival, rival.Starts(whitened, inverse, taken));
-        }
-    }
+    /// <summary>Every rival's starts.</summary>
+    /// <param name="sums">Of the pairs.</param>
+    /// <param name="pairs">How many of them are judged, from the first.</param>
+    public (ChangeRival Rival, ChangeStart[] Starts)[] Of(PairSums sums, int pairs) => [.. rivals.Select(r => (r, r.Starts(sums, pairs)))];
 
-    private Matrix<double> Covariance(bool hasWheat)
+    /// <summary>Whether something may have moved at all: a bound that no sizes exceed, to spare weighing every start.</summary>
+    /// <param name="sums">Of the pairs.</param>
+    /// <param name="pairs">How many of them are judged, from the first.</param>
+    public bool MayHaveMoved(PairSums sums, int pairs) => rivals.Sum(r => r.MostFit(sums, pairs)) >= spec.Asked;
+
+    /// <summary>Rows in which one thing alone moved by the size sought, without chance, half-way or eight pairs before the last: an instrument's move, a flour's, a mill's.</summary>
+    /// <param name="pairs">How many pairs.</param>
+    public IEnumerable<double[][]> Sought(int pairs) =>
+        directions.Select(d => Enumerable.Range(0, pairs).Select(i => d.Along.Select(x => i < pairs - Math.Min(AskedFit.Due, pairs / 2) ? 0 : x * SizePrior.Sought * d.Unit).ToArray()).ToArray());
+
+    private static Matrix<double> Covariance(WatchSpec spec, WatchDeviations by)
     {
-        var (e, m, w, u) = (Square(deviations.Reference), Square(deviations.Instrument), Square(deviations.Swing), Square(deviations.Wheat));
-        return Matrix<double>.Build.DenseOfArray(hasWheat ? new[,] { { w + e, -e, w }, { -e, e + m, 0 }, { w, 0, w + u } } : new[,] { { w + e, -e }, { -e, e + m } });
+        var (e, m, w, u) = (Square(by.Reference), Square(by.Instrument), Square(by.Swing), Square(by.Wheat));
+        return Matrix<double>.Build.DenseOfArray(spec.HasWheat ? new[,] { { w + e, -e, w }, { -e, e + m, 0 }, { w, 0, w + u } } : new[,] { { w + e, -e }, { -e, e + m } });
     }
 
     private static double Square(double x) => x * x;

@@ -6,65 +6,59 @@ internal sealed class WatchJury(WatchSpec spec, WatchDeviations deviations)
     /// <summary>A change less likely than this is not reckoned on or spoken of [ours].</summary>
     public const double WorthAThought = 0.05;
 
+    // [ours] "Nothing moved" is said from this probability on; a fit beyond e to this is not told apart.
+    private const double QuietEnough = 0.8, MostLog = 600;
+
     private readonly ChangeSearch search = new(spec, deviations);
-    private readonly Dictionary<int, bool> seen = [];
+
+    /// <summary>The standard deviations gone by.</summary>
+    public WatchDeviations Deviations => deviations;
 
     /// <summary>Reference, difference less the known bias, wheat.</summary>
-    public IReadOnlyList<double[]> Rows(IEnumerable<WatchdogPair> pairs) => [.. pairs.Select(p => spec.HasWheat ? [p.Reference, p.Difference - spec.KnownBias, p.Wheat!.Value] : new[] { p.Reference, p.Difference - spec.KnownBias })];
+    public IReadOnlyList<double[]> Rows { get; } = [.. spec.Pairs.Select(p => spec.HasWheat ? [p.Reference, p.Difference - spec.KnownBias, p.Wheat!.Value] : new[] { p.Reference, p.Difference - spec.KnownBias })];
 
-    /// <summary>Every answer by its probability, the likeliest first.</summary>
-    public IReadOnlyList<WatchRival> Rivals(IReadOnlyList<double[]> rows)
+    /// <summary>The sums of rows, to judge as many of them as one likes.</summary>
+    public PairSums Sums(IReadOnlyList<double[]> rows) => search.Sums(rows);
+
+    /// <summary>Whether something may have moved at all, cheaply: where not, there is no verdict of a move.</summary>
+    public bool MayHaveMoved(PairSums sums, int pairs) => search.MayHaveMoved(sums, pairs);
+
+    /// <summary>What so many pairs say by themselves.</summary>
+    public WatchFinding Judge(PairSums sums, int pairs)
     {
-        var found = search.Of(rows).ToArray();
-        var largest = Math.Max(0, found.Max(f => f.Starts.Max(s => s.LogOdds)));
-        var weights = found.Select(f => f.Starts.Sum(s => Math.Exp(s.LogOdds - largest))).ToArray();
+        var found = search.Of(sums, pairs);
+        var largest = Math.Max(0, found.Max(f => f.Starts.Max(s => s.LogFit)));
+        var odds = spec.ChangePerPair / (1 - (spec.ChangePerPair * found.Sum(f => f.Rival.Share)));
+        var weights = found.Select(f => odds * f.Rival.Share * f.Starts.Sum(s => Math.Exp(s.LogFit - largest))).ToArray();
         var nothing = Math.Exp(-largest);
         var all = nothing + weights.Sum();
-        return [.. found.Select((f, i) => Summed(f.Rival.Cause, f.Starts, weights[i], weights[i] / all, largest)).Append(new WatchRival(WatchCause.None, nothing / all)).OrderByDescending(r => r.Probability)];
+        var fit = found.Sum(f => f.Rival.Share * f.Starts.Sum(s => Math.Exp(Math.Min(s.LogFit, MostLog)) / AskedFit.Of(s.After, pairs - s.After))) / spec.Asked;
+        return new(pairs, [.. found.Select((f, i) => Summed(f.Rival.Cause, f.Starts, weights[i] / all, largest)).Append(new WatchRival(WatchCause.None, nothing / all)).OrderByDescending(r => r.Probability)], fit);
     }
 
-    /// <summary>The answer that is likely enough; "nothing moved" only where a shift worth finding would have been seen.</summary>
-    public WatchVerdict Verdict(IReadOnlyList<WatchRival> rivals, int pairs)
-    {
-        var sure = Enum.GetValues<WatchVerdict>().Where(v => v != WatchVerdict.None).FirstOrDefault(v => rivals.Where(r => AnswerOf(r.Cause) == v).Sum(r => r.Probability) >= spec.Threshold);
-        return sure == WatchVerdict.NothingMoved && !WouldBeSeen(pairs) ? WatchVerdict.None : sure;
-    }
+    /// <summary>Whether nothing moved: likely enough, and a shift worth finding would have been seen.</summary>
+    public bool IsQuiet(WatchFinding finding) => finding.Of(WatchVerdict.NothingMoved) >= QuietEnough && search.Sought(finding.Pairs).All(rows => Judge(Sums(rows), finding.Pairs).Moved != WatchVerdict.None);
 
     /// <summary>Pairs to take until there is a verdict, if they come as the likeliest change has them; where no change is worth a thought, until a shift worth finding would be seen.</summary>
-    public int? More(IReadOnlyList<double[]> rows, IReadOnlyList<WatchRival> rivals)
+    public int? More(IReadOnlyList<WatchRival> rivals)
     {
         var change = rivals.FirstOrDefault(r => r.Cause != WatchCause.None && r.Probability >= WorthAThought);
-        var next = change is null ? Mean(rows) : Next(rows, change);
-        List<double[]> further = [.. rows];
-        for (var more = 1; more <= WatchOutcome.MostMore && further.Count < WatchSpec.Most; more++)
+        var next = change is null ? Mean(Rows) : Next(Rows, change);
+        List<double[]> further = [.. Rows];
+        while (further.Count < Math.Min(Rows.Count + WatchOutcome.MostMore, WatchSpec.Most))
         {
             further.Add([.. next]);
-            if (change?.Cause == WatchCause.InstrumentDrift)
-            {
-                next[1] += change.Size!.Value;
-            }
-
-            if (Verdict(Rivals(further), further.Count) != WatchVerdict.None)
-            {
-                return more;
-            }
+            next[1] += change?.Cause == WatchCause.InstrumentDrift ? change.Size!.Value : 0;
         }
 
-        return null;
+        var sums = Sums(further);
+        return Enumerable.Range(1, further.Count - Rows.Count).Select(more => (int?)more).FirstOrDefault(more => Judge(sums, Rows.Count + more!.Value) is var then && (then.Moved != WatchVerdict.None || IsQuiet(then)));
     }
 
-    private static WatchVerdict AnswerOf(WatchCause cause) => cause switch
+    private static WatchRival Summed(WatchCause cause, IReadOnlyList<ChangeStart> starts, double probability, double largest)
     {
-        WatchCause.Instrument or WatchCause.InstrumentDrift => WatchVerdict.Instrument,
-        WatchCause.Flour => WatchVerdict.Flour,
-        WatchCause.Mill => WatchVerdict.Mill,
-        WatchCause.Both => WatchVerdict.Both,
-        _ => WatchVerdict.NothingMoved,
-    };
-
-    private static WatchRival Summed(WatchCause cause, IReadOnlyList<ChangeStart> starts, double weight, double probability, double largest)
-    {
-        var best = starts.MaxBy(s => s.LogOdds);
+        var best = starts.MaxBy(s => s.LogFit);
+        var weight = starts.Sum(s => Math.Exp(s.LogFit - largest));
         if (!(weight > 0))
         {
             return new(cause, 0, best.After, 1, best.Size, best.SizeDeviation);
@@ -73,24 +67,12 @@ internal sealed class WatchJury(WatchSpec spec, WatchDeviations deviations)
         var (mean, square) = (0.0, 0.0);
         foreach (var start in starts)
         {
-            var share = Math.Exp(start.LogOdds - largest) / weight;
+            var share = Math.Exp(start.LogFit - largest) / weight;
             mean += share * start.Size;
             square += share * ((start.Size * start.Size) + (start.SizeDeviation * start.SizeDeviation));
         }
 
-        return new(cause, probability, best.After, Math.Exp(best.LogOdds - largest) / weight, mean, Math.Sqrt(Math.Max(0, square - (mean * mean))));
-    }
-
-    // Had the instrument moved half-way through so many pairs, by the size worth finding and without chance, would the verdict say so?
-    private bool WouldBeSeen(int pairs)
-    {
-        if (!seen.TryGetValue(pairs, out var answer))
-        {
-            double[][] rows = [.. Enumerable.Range(0, pairs).Select(i => new[] { 0, i < pairs / 2 ? 0 : ChangeRival.Sought * deviations.Pair, 0 }[..(spec.HasWheat ? 3 : 2)])];
-            seen[pairs] = answer = Rivals(rows).Where(r => AnswerOf(r.Cause) == WatchVerdict.Instrument).Sum(r => r.Probability) >= spec.Threshold;
-        }
-
-        return answer;
+        return new(cause, probability, best.After, Math.Exp(best.LogFit - largest) / weight, mean, Math.Sqrt(Math.Max(0, square - (mean * mean))));
     }
 
     private static double[] Mean(IReadOnlyList<double[]> rows) => [.. rows[0].Select((_, c) => rows.Average(r => r[c]))];

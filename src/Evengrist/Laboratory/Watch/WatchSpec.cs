@@ -9,8 +9,8 @@ public sealed record WatchSpec(IReadOnlyList<WatchdogPair> Pairs)
     /// <summary>Most pairs judged at once [ours].</summary>
     public const int Most = 500;
 
-    /// <summary>As how many pairs stated deviations count [ours].</summary>
-    public const double UsualCounts = 10;
+    /// <summary>As how many pairs stated deviations count [ours]: as many as an instrument is commonly validated on at the least.</summary>
+    public const double UsualCounts = 20;
 
     /// <summary>Fewest pairs of a quiet period [ours].</summary>
     public const int FewestQuiet = 4;
@@ -39,11 +39,14 @@ public sealed record WatchSpec(IReadOnlyList<WatchdogPair> Pairs)
     /// <summary>How surely that is known, one standard deviation as a share of a pair's; 0.25 [ours]: as after sixteen pairs.</summary>
     public double BiasShare { get; init; } = 0.25;
 
-    /// <summary>Chance of a change of one kind from one pair to the next, above 0; tuned on simulated pairs, docs/model/meter-or-wheat.md.</summary>
-    public double ChangePerPair { get; init; } = 0.001;
+    /// <summary>Chance of a change of one kind from one pair to the next, above 0, for the probabilities [ours]: one in two hundred.</summary>
+    public double ChangePerPair { get; init; } = 0.005;
 
-    /// <summary>How likely an answer has to be before it is the verdict.</summary>
-    public double Threshold { get; init; } = 0.9;
+    /// <summary>How many times as much fit is asked for as usual (<see cref="AskedFit"/>), above 0: 2 for fewer false alarms and later verdicts.</summary>
+    public double AskTimes { get; init; } = 1;
+
+    /// <summary>So many times the usual fit is asked for, the deviations' own doubt included.</summary>
+    public double Asked => AskTimes * (StatedCounts is null && Quiet is null ? 1 : AskedFit.LearntTimes);
 
     /// <summary>Allowance k of the plain cumulative sum of differences, in the unit; null for 0.4 of a pair's standard deviation.</summary>
     public double? Allowance { get; init; }
@@ -68,7 +71,7 @@ public sealed record WatchSpec(IReadOnlyList<WatchdogPair> Pairs)
         .. Quiet is null || (Quiet >= FewestQuiet && Quiet <= Pairs.Count) ? Array.Empty<string>() : [$"A quiet period is {FewestQuiet} to {Pairs.Count} of the first pairs; got {Quiet}."],
         .. double.IsFinite(KnownBias) && BiasShare is > 0 and <= 1000 ? Array.Empty<string>() : ["The known bias is a number, and its share of a pair's standard deviation above 0."],
         .. ChangePerPair is > 0 and <= 0.1 ? Array.Empty<string>() : ["The chance of a change from pair to pair is above 0 and at most 0.1."],
-        .. Threshold is >= 0.5 and < 1 ? Array.Empty<string>() : ["A verdict asks for 0.5 or more and less than 1."],
+        .. AskTimes is > 0 and <= 1e6 ? Array.Empty<string>() : ["A verdict asks for some times the usual fit, above 0."],
         .. Allowance is null or (>= 0 and < 1e6) && Limit is null or (> 0 and < 1e6) ? Array.Empty<string>() : ["A cumulative sum has an allowance of 0 or more and a limit above 0."],
     ];
 

@@ -48,9 +48,18 @@ public static class WatchWords
         }
 
         yield return FormattableString.Invariant($"One standard deviation of a pair is {outcome.Deviations.Pair:0.###}, of the references from pair to pair {outcome.Deviations.Level:0.###}: {outcome.Deviations.From}.");
+        yield return Asked(outcome, spec);
         yield return outcome.SumAlarm is { } at
             ? FormattableString.Invariant($"The plain cumulative sum (k {outcome.Allowance:0.###}, h {outcome.Limit:0.###}) rings at pair {at}, with {Math.Max(outcome.Sums[at - 1].Above, outcome.Sums[at - 1].Below):0.00}.")
             : FormattableString.Invariant($"The plain cumulative sum (k {outcome.Allowance:0.###}, h {outcome.Limit:0.###}) does not ring.");
+    }
+
+    // A move very young has to show much, one that has held eight pairs less.
+    private static string Asked(WatchOutcome outcome, WatchSpec spec)
+    {
+        var asked = FormattableString.Invariant($"A verdict asks that the pairs fit a move far better than none: {spec.Asked * AskedFit.WhenDue:# ##0} times where it has held {AskedFit.Due} pairs, {spec.Asked * AskedFit.Else:# ##0} times where fewer or more ({spec.Asked * AskedFit.AtFirst:# ##0} where it began among the first {AskedFit.FirstPairs} pairs).");
+        var found = outcome.Fit >= 1000 ? "more than 1 000 times" : FormattableString.Invariant($"{outcome.Fit:0.##} times");
+        return outcome.Fit >= 1 && outcome.Verdict == WatchVerdict.None ? $"{asked} Found: {found} that, so something moved; what, cannot be named yet." : outcome.Fit < 0.01 ? $"{asked} Found: less than a hundredth of that." : $"{asked} Found: {found} that.";
     }
 
     private static IEnumerable<string> Next(WatchOutcome outcome)

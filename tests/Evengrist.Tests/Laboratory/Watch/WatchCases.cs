@@ -15,19 +15,20 @@ internal static class WatchCases
 
     public static WatchSpec OfTheMill(int pairs) => Spec(Reference.Zip(Read, (r, i) => new WatchdogPair(r, i)).Take(pairs)) with { Allowance = 0.05, Limit = 0.4 };
 
-    /// <summary>Judges pair after pair until the first verdict that something moved: how many were right, wrong, and not sure to the end.</summary>
-    public static (int Right, int Wrong, int NotSure) Play(WatchVerdict moved, int sequences, int before, int after, double size, double chance, bool isKnown)
+    /// <summary>Judges pair after pair until the first verdict that something moved. Right: it names what moved, after the move and no later than the last pair. Wrong: it names anything else, or comes before the move. Not sure: none to the last pair.</summary>
+    public static (int Right, int Wrong, int NotSure) Play(WatchVerdict moved, int sequences, int before, int after, double size, double askTimes, bool isKnown, bool hasWheat = false)
     {
         var (right, wrong) = (0, 0);
         Parallel.For(0, sequences, s =>
         {
-            WatchdogPair[] pairs = [.. Draw(new SeededDraws(20 + (int)moved, s), moved, before, after, size * PairDeviation)];
-            var first = First(pairs, chance, isKnown);
-            if (first.Verdict == moved && first.At > before)
+            var spec = Spec(Draw(new SeededDraws(20 + (int)moved, s), moved, before, after, size * PairDeviation, hasWheat)) with { AskTimes = askTimes };
+            // Known: as after very many pairs, the deviations, and the bias to a twentieth of a pair's.
+            var first = WatchHistory.Of(isKnown ? spec with { StatedCounts = null, Swing = Swing, BiasShare = 0.05 } : spec).FirstOrDefault(h => h.Moved != WatchVerdict.None);
+            if (first is not null && first.Moved == moved && first.Pairs > before)
             {
                 Interlocked.Increment(ref right);
             }
-            else if (first.Verdict != WatchVerdict.None)
+            else if (first is not null)
             {
                 Interlocked.Increment(ref wrong);
             }
@@ -35,30 +36,16 @@ internal static class WatchCases
         return (right, wrong, sequences - right - wrong);
     }
 
-    private static (WatchVerdict Verdict, int At) First(WatchdogPair[] pairs, double chance, bool isKnown)
-    {
-        WatchJury? jury = null;
-        for (var n = 3; n <= pairs.Length; n++)
-        {
-            var spec = Spec(pairs.Take(n)) with { ChangePerPair = chance, StatedCounts = isKnown ? null : WatchSpec.UsualCounts, Swing = isKnown ? Swing : null };
-            jury = isKnown && jury is not null ? jury : new WatchJury(spec, WatchDeviations.Of(spec));
-            if (jury.Verdict(jury.Rivals(jury.Rows(spec.Pairs)), n) is not (WatchVerdict.None or WatchVerdict.NothingMoved) and var verdict)
-            {
-                return (verdict, n);
-            }
-        }
-
-        return (WatchVerdict.None, pairs.Length);
-    }
-
-    private static IEnumerable<WatchdogPair> Draw(SeededDraws draws, WatchVerdict moved, int before, int after, double shift)
+    private static IEnumerable<WatchdogPair> Draw(SeededDraws draws, WatchVerdict moved, int before, int after, double shift, bool hasWheat)
     {
         var own = Math.Sqrt((PairDeviation * PairDeviation) - (ReferenceDeviation * ReferenceDeviation));
         for (var i = 0; i < before + after; i++)
         {
             var by = i < before ? 0 : shift;
-            var flour = 11.9 + (Swing * draws.Normal()) + (moved is WatchVerdict.Flour or WatchVerdict.Both ? by : 0);
-            yield return new WatchdogPair(flour + (ReferenceDeviation * draws.Normal()), flour + (own * draws.Normal()) + (moved is WatchVerdict.Instrument or WatchVerdict.Both ? by : 0));
+            var wheat = 11.9 + (Swing * draws.Normal()) + (moved is WatchVerdict.Flour or WatchVerdict.Both ? by : 0);
+            var flour = wheat + (moved is WatchVerdict.Mill ? by : 0);
+            yield return new WatchdogPair(
+                flour + (ReferenceDeviation * draws.Normal()), flour + (own * draws.Normal()) + (moved is WatchVerdict.Instrument or WatchVerdict.Both ? by : 0), hasWheat ? wheat + 1.2 + (ReferenceDeviation * draws.Normal()) : null);
         }
     }
 }
