@@ -21,8 +21,8 @@ public sealed class BenchForm
     /// <summary>Why what was asked about is taken.</summary>
     public string? Reason { get; set; }
 
-    /// <summary>One for each test.</summary>
-    public List<BenchRow> Rows { get; set; } = [];
+    /// <summary>One for each test; none where the form came without them.</summary>
+    public List<BenchRow> Rows { get; set => field = [.. (value ?? []).Where(r => r is not null)]; } = [];
 
     /// <summary>Records them; every objection where they cannot be, or where something is asked that no reason answers yet.</summary>
     /// <param name="mill">The mill.</param>

@@ -56,6 +56,12 @@ public sealed class BenchTests(WebSite site)
         using var reasoned = await Post("results", Ash("k2", "K-2", "5.9", "bran finisher stopped"));
         using var repeated = await Post("results", Ash("k2", "K-2", "5.9", "bran finisher stopped"));
         using var baseless = await Post("results", Ash("k3", "K-2", "5.2", basis: ""));
+        foreach (var rows in new object?[] { null, new object?[] { null }, Array.Empty<object>() })
+        {
+            using var none = await Post("results", new { key = "k0", sample = "K-2", measured = "2025-09-16T11:00", rows });
+            Assert.Equal(HttpStatusCode.BadRequest, none.StatusCode);
+        }
+
         using var nameless = await Post("results", Ash("k4", "K-2", "5.2"), "");
         Assert.Equal([HttpStatusCode.Created, HttpStatusCode.Conflict, HttpStatusCode.Created, HttpStatusCode.OK, HttpStatusCode.BadRequest, HttpStatusCode.BadRequest], new[] { first, odd, reasoned, repeated, baseless, nameless }.Select(r => r.StatusCode));
         Assert.Contains("unlike the last ones here", await odd.Content.ReadAsStringAsync(), StringComparison.Ordinal);
