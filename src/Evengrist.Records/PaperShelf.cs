@@ -84,6 +84,48 @@ public sealed class PaperShelf
         }
     }
 
+    /// <summary>Keeps papers, all of them or none: as the first version where there is none of the code, as a further one where what is said is news, and not at all where it is known.</summary>
+    /// <param name="papers">Codes with what they say; a code may stand there again.</param>
+    /// <param name="isNews">Whether the newest kept version does not say it yet.</param>
+    /// <param name="by">Who keeps them.</param>
+    /// <returns>How many were new, said something further, and were known.</returns>
+    public (int Added, int Further, int Known) KeepEach(IReadOnlyList<(string Code, string Json)> papers, Func<Paper, string, bool> isNews, string by)
+    {
+        ArgumentNullException.ThrowIfNull(papers);
+        ArgumentNullException.ThrowIfNull(isNews);
+        ArgumentException.ThrowIfNullOrWhiteSpace(by);
+        var (added, further, known) = (0, 0, 0);
+        lock (gate)
+        {
+            engine.Begin();
+            try
+            {
+                foreach (var (code, json) in papers)
+                {
+                    ArgumentException.ThrowIfNullOrWhiteSpace(code);
+                    CheckJson(json);
+                    var newest = Newest(code);
+                    if (newest is not null && !isNews(newest, json))
+                    {
+                        known++;
+                        continue;
+                    }
+
+                    Insert(code, (newest?.Version ?? 0) + 1, json, by);
+                    (added, further) = newest is null ? (added + 1, further) : (added, further + 1);
+                }
+
+                engine.Commit();
+            }
+            finally
+            {
+                engine.Rollback();
+            }
+        }
+
+        return (added, further, known);
+    }
+
     private static void CheckJson(string json)
     {
         try

@@ -13,6 +13,9 @@ internal static class OpenData
     public static string? Folder { get; } = new[] { Environment.GetEnvironmentVariable("EVENGRIST_OPEN_DATA"), Path.Combine(Repository.Root, "..", "shared") }
         .FirstOrDefault(f => !string.IsNullOrEmpty(f) && Directory.Exists(Path.Combine(f, "lab-data")));
 
+    /// <summary>A file of a set; only where the folder is there.</summary>
+    public static string At(params string[] path) => Path.Combine([Folder!, .. path]);
+
     /// <summary>The rows of a comma-separated set of lab-data, each by the names of its head; comment lines left out.</summary>
     public static IReadOnlyList<IReadOnlyDictionary<string, string>> Csv(string file)
     {

@@ -27,6 +27,9 @@ public sealed record FactFilter
     /// <summary>Happened before.</summary>
     public Instant? Until { get; init; }
 
+    /// <summary>Only facts that put earlier ones right.</summary>
+    public bool Correcting { get; init; }
+
     /// <summary>Recorded before this one: the <see cref="FactPage.Next"/> of the page before.</summary>
     public FactId? Before { get; init; }
 

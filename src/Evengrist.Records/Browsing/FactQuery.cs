@@ -63,6 +63,11 @@ internal sealed class FactQuery(Engine engine, Book book, FactFilter filter)
         Where($"{table.Moment} >= @from", "@from", filter.From?.ToMicros());
         Where($"{table.Moment} < @until", "@until", filter.Until?.ToMicros());
         Where("id < @before", "@before", filter.Before?.Value);
+        if (filter.Correcting)
+        {
+            conditions.Add("corrects IS NOT NULL");
+        }
+
         return (conditions, parameters);
     }
 

@@ -98,6 +98,7 @@ public static class EvengristApp
         app.MapSamplingApi();
         app.MapPayingApi();
         app.MapTracingApi();
+        app.MapEpcisApi();
         app.MapSeason();
         app.MapTraceFiles();
         app.MapTicketFiles();

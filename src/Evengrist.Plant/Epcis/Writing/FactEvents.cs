@@ -1,0 +1,80 @@
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using NodaTime;
+
+namespace Evengrist.Plant.Epcis.Writing;
+
+/// <summary>Events that say what one fact of the ledger says: received, shipped, come back, held, released.</summary>
+internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
+{
+    /// <summary>What a movement is as an event by itself; null where it is none.</summary>
+    public WrittenEvent? Of(Movement movement)
+    {
+        if (movement.Mass <= Mass.Zero)
+        {
+            return null;
+        }
+
+        var (from, to) = (book[movement.From], book[movement.To]);
+        return (from.Kind, to.Kind) switch
+        {
+            (PlaceKind.Truck, PlaceKind.Pit or PlaceKind.Bin or PlaceKind.FlourBin) => Received(movement, from, to),
+            (_, PlaceKind.Customer) => Shipped(movement, from, to),
+            (PlaceKind.Customer, _) => CameBack(movement, from, to),
+            _ => null,
+        };
+    }
+
+    /// <summary>What a happening is as an event; null where it is none.</summary>
+    public WrittenEvent? Of(Happening happening)
+    {
+        var place = book[happening.On];
+        var (step, disposition) = happening.Kind switch
+        {
+            HappeningKind.Held => ("holding", "non_sellable_other"),
+            HappeningKind.Released => ("inspecting", "sellable_not_accessible"),
+            _ => ("", ""),
+        };
+        if (step.Length == 0)
+        {
+            return null;
+        }
+
+        var told = Start("ObjectEvent", happening.At);
+        told = place.Kind switch
+        {
+            PlaceKind.Truck => told.Kilograms("quantityList", (names.Lot(place.Code, place.Material), book.ThroughputOf(place.Id, happening.At).In.Kilograms)),
+            _ when place.Kind.Role() == PlaceRole.Unit => told.Epcs("epcList", names.Unit(place)),
+
+            // What lies in a bin is not named one by one: the place is held, and so whatever is in it.
+            _ => told.Epcs("epcList", names.Inside(place)),
+        };
+        return told.Set("action", "OBSERVE").Set("bizStep", step).Set("disposition", disposition).At("readPoint", place.Kind.IsFixed() ? names.Inside(place) : names.Site).At("bizLocation", names.Site).Set("mill:reason", happening.Words);
+    }
+
+    private WrittenEvent Received(Movement movement, Place truck, Place to)
+    {
+        var sources = book.MovementsOf(truck.Id).Select(i => book.Movements[i]).Where(m => m.To == truck.Id).Select(m => book[m.From]).DistinctBy(p => p.Id).OrderBy(p => p.Id).ToList();
+        return Start("ObjectEvent", movement.At)
+            .Kilograms("quantityList", (names.Lot(truck.Code, truck.Material), movement.Mass.Kilograms)).Set("action", "ADD").Set("bizStep", "receiving").Set("disposition", "in_progress")
+            .At("readPoint", names.Inside(to)).At("bizLocation", names.Site)
+            .Typed("bizTransactionList", "bizTransaction", ("recadv", names.Paper("ticket", truck.Code)))
+            .Typed("sourceList", "source", sources.Select(s => ("location", names.Outside(s)))).Typed("destinationList", "destination", ("location", names.Site))
+            .Ilmd(("mill:wheatClass", truck.Material), ("mill:origin", string.Join(", ", sources.Select(s => s.Code))));
+    }
+
+    private WrittenEvent Shipped(Movement movement, Place from, Place to) => Goods(Start("ObjectEvent", movement.At), movement, from)
+        .Set("action", "OBSERVE").Set("bizStep", "shipping").Set("disposition", "in_transit").At("readPoint", names.Site)
+        .Typed("sourceList", "source", ("owning_party", names.Mill)).Typed("destinationList", "destination", ("owning_party", names.Party(to)), ("location", names.Outside(to)))
+        .Set("mill:kilograms", movement.Mass.Kilograms);
+
+    private WrittenEvent CameBack(Movement movement, Place from, Place to) => Goods(Start("ObjectEvent", movement.At), movement, to)
+        .Set("action", "OBSERVE").Set("bizStep", "receiving").Set("disposition", "returned").At("readPoint", names.Site)
+        .Typed("sourceList", "source", ("owning_party", names.Party(from)), ("location", names.Outside(from))).Typed("destinationList", "destination", ("owning_party", names.Mill))
+        .Set("mill:kilograms", movement.Mass.Kilograms);
+
+    private WrittenEvent Goods(WrittenEvent told, Movement movement, Place unit) =>
+        unit.Kind == PlaceKind.Truck ? told.Kilograms("quantityList", (names.Lot(unit.Code, unit.Material), movement.Mass.Kilograms)) : told.Epcs("epcList", names.Unit(unit));
+
+    private WrittenEvent Start(string type, Instant at) => new(type, at, zone);
+}

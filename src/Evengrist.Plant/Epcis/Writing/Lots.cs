@@ -1,0 +1,89 @@
+using System.Globalization;
+using Evengrist.Ledger;
+using Evengrist.Quantities;
+using NodaTime;
+
+namespace Evengrist.Plant.Epcis.Writing;
+
+/// <summary>The lots of a reckoning by their names: a truck's load, an additive's delivery, what lay mixed in a place from a moment on, what is on a pallet.</summary>
+internal sealed class Lots
+{
+    private readonly Book book;
+    private readonly MillNames names;
+    private readonly Dictionary<int, int> further = [];
+
+    public Lots(Book book, ParcelGraph parcels, MillNames names)
+    {
+        (this.book, Parcels, this.names) = (book, parcels, names);
+
+        // Of several mixtures that began in a place at one moment all but the first are numbered.
+        var begun = new Dictionary<(PlaceId, Instant), int>();
+        for (var p = 0; p < parcels.Count; p++)
+        {
+            if (parcels.MovementOf(p) < 0)
+            {
+                var began = (parcels.PlaceOf(p), parcels[p].From);
+                if ((begun[began] = begun.GetValueOrDefault(began) + 1) is > 1 and var number)
+                {
+                    further[p] = number;
+                }
+            }
+        }
+    }
+
+    public ParcelGraph Parcels { get; }
+
+    /// <summary>Whether a parcel is of water, which is no lot.</summary>
+    public bool IsWater(int parcel) => book[Parcels.PlaceOf(parcel)].Kind == PlaceKind.Water;
+
+    /// <summary>Whether a parcel is a lot of its own made of others: a mixture, or what was loaded on a unit that is no truck from a field.</summary>
+    public bool IsMade(int parcel)
+    {
+        var parents = Parcels.Rows.ParentsOf(parcel);
+        if (parents.IsEmpty)
+        {
+            return false;
+        }
+
+        if (Parcels.MovementOf(parcel) < 0)
+        {
+            return true;
+        }
+
+        var place = book[Parcels.PlaceOf(parcel)];
+        return place.Kind.Role() == PlaceRole.Unit && !(place.Kind == PlaceKind.Truck && Parcels[parents[0]].IsOrigin);
+    }
+
+    /// <summary>URI of the lot a parcel is, or is part of.</summary>
+    public string NameOf(int parcel)
+    {
+        var place = book[Parcels.PlaceOf(parcel)];
+        if (place.Kind.Role() is PlaceRole.Unit)
+        {
+            return names.Lot(place.Code, place.Material);
+        }
+
+        var parents = Parcels.Rows.ParentsOf(parcel);
+        if (Parcels.MovementOf(parcel) is var movement && movement >= 0)
+        {
+            // A layer in a bin, or what went to a sink, is still the lot that came.
+            return parents.Length == 1 ? NameOf(parents[0])
+                : parents.IsEmpty && place.Kind.Role() == PlaceRole.Source ? names.Lot(place.Code, place.Material)
+                : names.Lot(string.Create(CultureInfo.InvariantCulture, $"{place.Code}-unknown-{book.Movements[movement].Id.Value}"), "");
+        }
+
+        var began = Parcels[parcel].From.InUtc().LocalDateTime.ToString("uuuuMMdd'T'HHmmssfff", CultureInfo.InvariantCulture);
+        return names.Lot($"{place.Code}-{began}" + (further.TryGetValue(parcel, out var number) ? string.Create(CultureInfo.InvariantCulture, $"-{number}") : ""), place.Material);
+    }
+
+    /// <summary>What a made parcel was made of: lots with kilograms, and water; together its mass to the gram.</summary>
+    public (IReadOnlyList<(string Lot, decimal Kilograms)> From, decimal Water, decimal Made) Making(int parcel)
+    {
+        var parents = Parcels.Rows.ParentsOf(parcel).ToArray();
+        var mass = Mass.FromGrams((long)Math.Round(Parcels.GramsOf(parcel)));
+        var parts = mass.Split(Parcels.Rows.SharesOf(parcel).ToArray()).Zip(parents).ToList();
+        return (
+            [.. parts.Where(p => !IsWater(p.Second) && p.First > Mass.Zero).GroupBy(p => NameOf(p.Second)).Select(g => (g.Key, g.Sum(p => p.First.Kilograms)))],
+            parts.Where(p => IsWater(p.Second)).Sum(p => p.First.Kilograms), mass.Kilograms);
+    }
+}
