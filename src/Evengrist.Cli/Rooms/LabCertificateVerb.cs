@@ -66,15 +66,14 @@ internal static class LabCertificateVerb
 
     private static int Check(Mill mill, string what, bool json, Voice voice)
     {
-        var all = IssuedCertificates.All(mill);
         CertificateCheck found;
         if (!File.Exists(what))
         {
-            found = CertificateCheck.Of(all, what);
+            found = IssuedCertificates.Check(mill, what);
         }
         else if (CertificateTwin.TryRead(File.ReadAllText(what), out var twin, out var faults))
         {
-            found = CertificateCheck.Of(all, twin);
+            found = IssuedCertificates.Check(mill, twin);
         }
         else
         {

@@ -11,13 +11,14 @@ namespace Evengrist.Plant.Answers;
 /// <param name="IssuedAt">When.</param>
 /// <param name="ShortCode">The code as printed.</param>
 /// <param name="Code">SHA-256 over the canonical twin.</param>
-public sealed record CertificateAnswer(string Number, int Version, string Lot, string Customer, string SignedBy, DateTimeOffset IssuedAt, string ShortCode, string Code)
+/// <param name="Key">Id of the mill's key that signed it; null for none.</param>
+public sealed record CertificateAnswer(string Number, int Version, string Lot, string Customer, string SignedBy, DateTimeOffset IssuedAt, string ShortCode, string Code, string? Key)
 {
     /// <summary>A certificate.</summary>
     public static CertificateAnswer Of(AnalysisCertificate certificate)
     {
         ArgumentNullException.ThrowIfNull(certificate);
-        return new(certificate.Number, certificate.Version, certificate.Lot, certificate.Customer, certificate.SignedBy, certificate.IssuedAt.ToDateTimeOffset(), CertificateTwin.ShortCode(certificate), CertificateTwin.Code(certificate));
+        return new(certificate.Number, certificate.Version, certificate.Lot, certificate.Customer, certificate.SignedBy, certificate.IssuedAt.ToDateTimeOffset(), CertificateTwin.ShortCode(certificate), CertificateTwin.Code(certificate), certificate.Signature?.Key);
     }
 }
 

@@ -19,6 +19,7 @@ public static class CertificateSchema
         ["issuedAt"] = "ISO 8601, UTC",
         ["quantity"] = "tonnes, UN/ECE Recommendation 20 code TNE",
         ["lines"] = "one for each property measured: result as reported, unit with its code of UN/ECE Recommendation 20 (from memory), moisture basis (14mb: at 14 % moisture; dry; as is), method, ± with k = 2, limits as measured against",
+        ["signature"] = "the mill's: ECDSA P-256 over SHA-256 of the UTF-8 text without blanks, members in this order, this member left out; DER, base64; key: first 16 hexadecimal digits of SHA-256 over SubjectPublicKeyInfo",
         ["sampling"] = "how samples were taken",
     };
 
@@ -30,7 +31,7 @@ public static class CertificateSchema
         var schema = options.GetJsonSchemaAsNode(typeof(AnalysisCertificate), new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true }).AsObject();
         schema["$schema"] = "https://json-schema.org/draft/2020-12/schema";
         schema["title"] = AnalysisCertificate.OurFormat;
-        schema["description"] = "A certificate of analysis of flour. Its code is SHA-256 over the UTF-8 text without blanks, members in this order.";
+        schema["description"] = "A certificate of analysis of flour. Its code is SHA-256 over the UTF-8 text without blanks, members in this order, without signature.";
         foreach (var (name, says) in Says)
         {
             if (schema["properties"]?[name] is JsonObject member)

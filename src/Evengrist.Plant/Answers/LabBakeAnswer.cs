@@ -31,8 +31,10 @@ public sealed record LabBakeAnswer(BakeWeights? Weigh, PairedBake? Pairs, BakeTr
 /// <param name="Distance">Sensory distance d′ of a triangle; null for pairs, or where all were right.</param>
 public sealed record TastingAnswer(double P, int? LeastRight5, int? LeastRight1, double? Distance)
 {
-    internal static TastingAnswer Of(PosedTasting a)
+    /// <summary>Judges answers.</summary>
+    public static TastingAnswer Of(PosedTasting a)
     {
+        ArgumentNullException.ThrowIfNull(a);
         var (chance, sides) = (a.Kind == TastingKind.Triangle ? Discrimination.TriangleChance : Discrimination.PairChance, a.Kind == TastingKind.PairsTwoSided ? 2 : 1);
         var right = sides == 2 ? Math.Max(a.Right, a.Tests - a.Right) : a.Right;
         return new(Math.Min(1, sides * Discrimination.P(a.Tests, right, chance)), Discrimination.LeastRight(a.Tests, chance, 0.05 / sides), Discrimination.LeastRight(a.Tests, chance, 0.01 / sides),

@@ -19,11 +19,10 @@ public sealed record LabPlanAnswer(
     {
         ArgumentNullException.ThrowIfNull(posed);
         var table = posed.Table is { } t ? TablePlanAnswer.Of(t) : null;
-        var variables = posed.Variables is { } v ? VariablesTable.Of(v.Letter, v.LimitPercent, v.Tightened) : null;
+        var variables = posed.Variables is { } v ? VariablesTable.Of(v.Found, v.LimitPercent, v.Tightened) : null;
         string[] none =
         [
-            .. posed.Table is not null && table is null ? [$"The table's plan is not here. Here are letters {TablePlans.Letters(Severity.Normal)} normal, {TablePlans.Letters(Severity.Tightened)} tightened and {TablePlans.Letters(Severity.Reduced)} reduced: read yours in MIL-STD-105E, and ask its curve as attributes."] : Array.Empty<string>(),
-            .. posed.Variables is not null && variables is null ? ["The plan by variables is not here: letters B to Q at 0.65, 1.0 and 2.5 %, tightened at 1.0 % alone."] : Array.Empty<string>(),
+            .. posed.Variables is not null && variables is null ? [$"The plan by variables is not here: letters B to Q at {string.Join(", ", VariablesTable.Limits.Select(l => FormattableString.Invariant($"{l}")))} %, tightened from 1.0 % on. Reduced plans and lower limits were not read: look them up in MIL-STD-414."] : Array.Empty<string>(),
         ];
         return none.Length > 0 ? new(null, none) : new(
             new(CurvePointAnswer.Of(posed.Attributes), posed.Design is { } d ? DesignsAnswer.Of(d) : null, table, variables,
@@ -40,7 +39,11 @@ public sealed record LabPlanAnswer(
 
         if (table is not null)
         {
-            yield return "Plans and letters of MIL-STD-105E; rules for switching from memory: check before use. Other standards that descend from it differ on reduced plans.";
+            yield return $"Plans and letters of MIL-STD-105E: {(table.Size is null ? "none for this lot" : table.IsRead ? "this plan was read" : "this plan follows from the table's diagonals, from memory")}; rules for switching from memory: check before use. Other standards that descend from it differ on reduced plans.";
+            if (table.Size >= posed.Table!.Lot)
+            {
+                yield return "The plan asks for as many as the lot has, or more: look at every unit.";
+            }
         }
 
         if (posed.Design is not null || posed.Variables is not null)
@@ -95,13 +98,15 @@ public sealed record DesignsAnswer(AttributesPlan? Attributes, VariablesPlan Sig
 /// <param name="Size">n; null where looking is stopped.</param>
 /// <param name="Accept">c.</param>
 /// <param name="Reject">Rejected from so many.</param>
-public sealed record TablePlanAnswer(string Letter, string Severity, int? Size, int? Accept, int? Reject)
+/// <param name="IsRead">Whether the plan was read; else it follows from the table's diagonals, from memory.</param>
+public sealed record TablePlanAnswer(string Letter, string Severity, int? Size, int? Accept, int? Reject, bool IsRead)
 {
-    internal static TablePlanAnswer? Of(PosedTablePlan posed)
+    internal static TablePlanAnswer Of(PosedTablePlan posed)
     {
         var (letter, severity) = (TableLetters.Of(posed.Lot, posed.Level), Switching.Next(posed.Lots, posed.MayReduce));
-        return severity == Laboratory.Sampling.Severity.Stopped ? new($"{letter}", $"{severity}", null, null, null)
-            : TablePlans.Of(severity, letter, posed.LimitPercent) is { } plan ? new($"{letter}", $"{severity}", plan.Plan.Size, plan.Plan.Accept, plan.Reject) : null;
+        return severity == Laboratory.Sampling.Severity.Stopped || TablePlans.Of(severity, letter, posed.LimitPercent) is not { } plan
+            ? new($"{letter}", $"{severity}", null, null, null, false)
+            : new($"{letter}", $"{severity}", plan.Plan.Size, plan.Plan.Accept, plan.Reject, TablePlans.IsRead(severity, letter, posed.LimitPercent));
     }
 }
 

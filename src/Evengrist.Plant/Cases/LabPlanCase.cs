@@ -29,8 +29,8 @@ public sealed record LabPlanCase
         { one or more of
           "attributes": { "size": n, "accept": c, "lot"?: units in the lot, "shares"?: [ of bad ones, 0.01 for 1 % ] },
           "design": { "goodShare": 0.01, "sellersRisk": 0.05, "badShare": 0.06, "buyersRisk": 0.10 },
-          "table": { "lot": units, "level"?: "II", "limitPercent": 0.65 | 1.0 | 1.5 | 2.5 | 4.0 | 6.5, "lots"?: [ "Accepted" | "AcceptedBackToNormal" | "Rejected", oldest first ], "mayReduce"?: false },
-          "variables": { "letter": "B" to "Q" by MIL-STD-414, "limitPercent": 0.65 | 1.0 | 2.5, "tightened"?: false },
+          "table": { "lot": units, "level"?: "II", "limitPercent": 0.010 to 10 of the standard's series, "lots"?: [ "Accepted" | "AcceptedBackToNormal" | "Rejected", oldest first ], "mayReduce"?: false },
+          "variables": { "limitPercent": 0.65 | 1.0 | 1.5 | 2.5 | 4.0 | 6.5 | 10, "lot": units, "level"?: "IV", or "letter": "B" to "Q" by MIL-STD-414, "tightened"?: false },
           "threeClass": { "size": n, "marginal": c, "marginalShare", "badShare" },
           "find": { "share"?: of bad units, "chance"?: 0.95, "grams"?: of all portions together, "perGram"?: cells, "colonies"?: counted } }
         """,
@@ -49,7 +49,7 @@ public sealed record LabPlanCase
             yield return Fault.Told("$", "Nothing is asked: give attributes, design, table, variables, threeClass or find.");
         }
 
-        foreach (var fault in (Attributes?.Faults() ?? []).Concat(Design?.Faults().Select(f => Fault.Told("$.design", f)) ?? []).Concat(Table?.Faults() ?? []).Concat(ThreeClass?.Faults() ?? []).Concat(Find?.Faults() ?? []))
+        foreach (var fault in (Attributes?.Faults() ?? []).Concat(Design?.Faults().Select(f => Fault.Told("$.design", f)) ?? []).Concat(Table?.Faults() ?? []).Concat(Variables?.Faults() ?? []).Concat(ThreeClass?.Faults() ?? []).Concat(Find?.Faults() ?? []))
         {
             yield return fault;
         }
@@ -98,13 +98,30 @@ public sealed record PosedTablePlan(int Lot, double LimitPercent)
     ];
 }
 
-/// <summary>A plan of MIL-STD-414.</summary>
-/// <param name="Letter">By the edition's own lot sizes.</param>
+/// <summary>A plan of MIL-STD-414: of a lot, or of a letter.</summary>
 /// <param name="LimitPercent">Acceptance quality limit.</param>
-public sealed record PosedVariables(char Letter, double LimitPercent)
+public sealed record PosedVariables(double LimitPercent)
 {
+    /// <summary>Letter, by the edition's own lot sizes; null where the lot is given.</summary>
+    public char? Letter { get; init; }
+
+    /// <summary>Units in the lot; null where the letter is given.</summary>
+    public int? Lot { get; init; }
+
+    /// <summary>Level.</summary>
+    public string Level { get; init; } = "IV";
+
     /// <summary>Whether tightened.</summary>
     public bool Tightened { get; init; }
+
+    internal char Found => Letter ?? VariablesTable.LetterOf(Lot!.Value, Level);
+
+    internal IEnumerable<Fault> Faults() =>
+    [
+        .. Letter is null == Lot is null ? [Fault.Told("$.variables", "Give the lot, or the letter, one of them.")] : Array.Empty<Fault>(),
+        .. Lot is null or >= 3 ? Array.Empty<Fault>() : [Fault.Told("$.variables.lot", "A lot measured by variables has 3 units or more.")],
+        .. VariablesTable.Levels.Contains(Level) ? Array.Empty<Fault>() : [Fault.AtPath("$.variables.level", Level, $"one of {string.Join(", ", VariablesTable.Levels)}")],
+    ];
 }
 
 /// <summary>A plan with three classes.</summary>

@@ -41,7 +41,9 @@ public static class CertificatePdf
         }
 
         leaf.Sign($"{certificate.SignedBy}, {head.Say(certificate.IssuedAt)}", "Stamp");
-        leaf.Text($"Code {CertificateTwin.ShortCode(certificate)}: the mill tells from it, or from the JSON twin, whether this certificate was issued and says what it said.", 8.5, bold: true);
+        leaf.Text($"Code {CertificateTwin.ShortCode(certificate)}", 10, bold: true);
+        leaf.Text("The code is a fingerprint of this certificate's text. Verify it with the mill: its page Laboratory, Certificates, “Check one”, or by asking the signer; the answer says whether this certificate was issued, stands, and says what it said. "
+            + (certificate.Signature is { } signature ? $"The JSON twin carries the mill's signature (ECDSA P-256, key {signature.Key}); anyone verifies it with the mill's public key from the same page." : "It was issued before this mill had a key, and carries no signature."), 8.5);
         return leaf.Close($"Issued {head.Say(certificate.IssuedAt)}, printed {head.Say(head.Printed)} ({head.Zone.Id}). SHA-256 {CertificateTwin.Code(certificate)}");
     }
 
@@ -81,6 +83,7 @@ public static class CertificatePdf
     {
         { Lower: { } low, Upper: { } high } => string.Create(CultureInfo.InvariantCulture, $"{low} to {high}"),
         { Lower: { } low } => string.Create(CultureInfo.InvariantCulture, $"at least {low}"),
+        { Upper: null } => "none",
         _ => string.Create(CultureInfo.InvariantCulture, $"at most {line.Upper}"),
     };
 }

@@ -1,4 +1,5 @@
 using Evengrist.Laboratory.Bake;
+using Evengrist.Laboratory.Samples;
 using NodaTime;
 
 namespace Evengrist.Records.Laboratory;
@@ -14,9 +15,16 @@ public static class BakeSessions
             .OrderByDescending(b => b.Value.At).Select(b => (b.Value, b.Paper.Version, b.Paper.By))];
     }
 
-    /// <summary>Keeps a bake as the next version of its code; every fault where it cannot be, and then nothing is kept.</summary>
-    /// <returns>The version; 0 where there are faults.</returns>
-    public static (int Version, IReadOnlyList<string> Faults) Keep(Mill mill, BakeSession session, string by, Instant now)
+    /// <summary>The newest version of one bake; null where none is kept under the code.</summary>
+    public static (BakeSession Session, int Version, string By)? Find(Mill mill, string code)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Papers(BakeSession.PaperKind).Newest(code) is { } paper && BakeSession.TryRead(paper.Json, out var session, out _) ? (session, paper.Version, paper.By) : null;
+    }
+
+    /// <summary>Keeps a bake as the next version of its code; everything against it where it cannot be, and then nothing is kept. A question is answered by the bake's reason.</summary>
+    /// <returns>The version; 0 where it was not kept.</returns>
+    public static (int Version, IReadOnlyList<Objection> Objections) Keep(Mill mill, BakeSession session, string by, Instant now)
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(session);
@@ -25,6 +33,9 @@ public static class BakeSessions
         [
             .. session.Faults(), .. unknown, .. session.At > now ? [$"The bake lies in the future: {session.At}."] : Array.Empty<string>(), .. string.IsNullOrWhiteSpace(by) ? ["Say who keeps it."] : Array.Empty<string>(),
         ];
-        return faults.Length > 0 ? (0, faults) : (mill.Papers(BakeSession.PaperKind).KeepNext(session.Code, session.ToJson(), by), []);
+        IReadOnlyList<string> questions = session.Reason.Trim().Length > 0 ? [] : session.Questions();
+        return faults.Length + questions.Count > 0
+            ? (0, [.. faults.Select(f => new Objection(f, false)), .. questions.Select(q => new Objection(q, true))])
+            : (mill.Papers(BakeSession.PaperKind).KeepNext(session.Code, session.ToJson(), by), []);
     }
 }

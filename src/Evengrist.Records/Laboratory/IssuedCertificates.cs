@@ -21,6 +21,12 @@ public static class IssuedCertificates
     public static AnalysisCertificate? Find(Mill mill, string number, int? version = null) =>
         All(mill).LastOrDefault(c => c.Number.Equals(number.Trim(), StringComparison.OrdinalIgnoreCase) && (version is null || c.Version == version));
 
+    /// <summary>Whether a code is of a certificate that was issued.</summary>
+    public static CertificateCheck Check(Mill mill, string? code) => CertificateCheck.Of(All(mill), CertificateKeys.All(mill), code);
+
+    /// <summary>Whether a twin is a certificate that was issued.</summary>
+    public static CertificateCheck Check(Mill mill, AnalysisCertificate twin) => CertificateCheck.Of(All(mill), CertificateKeys.All(mill), twin);
+
     /// <summary>What would be issued of a lot, or why nothing would; keeps nothing.</summary>
     /// <param name="mill">The mill.</param>
     /// <param name="lot">Code of the lot.</param>
@@ -62,8 +68,9 @@ public static class IssuedCertificates
 
         try
         {
-            mill.Papers(AnalysisCertificate.Kind).Keep(certificate.Number, certificate.Version, CertificateTwin.Canonical(certificate), certificate.SignedBy);
-            return (certificate, []);
+            var signed = CertificateKeys.Sign(mill, certificate);
+            mill.Papers(AnalysisCertificate.Kind).Keep(signed.Number, signed.Version, CertificateTwin.Kept(signed), signed.SignedBy);
+            return (signed, []);
         }
         catch (LedgerRefusal taken) when (taken.Rule == LedgerRule.KeyTaken)
         {

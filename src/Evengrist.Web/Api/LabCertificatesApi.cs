@@ -18,6 +18,7 @@ internal static class LabCertificatesApi
         lab.MapGet("certificates", (MillDoor door, [Description("of one lot alone")] string? lot) => Results.Ok(IssuedCertificates.All(door.Mill!).Where(c => lot is null || c.Lot.Equals(lot, StringComparison.OrdinalIgnoreCase)).Select(CertificateAnswer.Of).ToArray()))
             .WithSummary("Certificates that were issued, by number and version").Produces<CertificateAnswer[]>();
         lab.MapGet("certificates/schema", () => Results.Text(CertificateSchema.Of().ToJsonString(new JsonSerializerOptions { WriteIndented = true }), "application/schema+json")).WithSummary("JSON schema of a certificate's twin");
+        lab.MapGet("certificates/keys", (MillDoor door) => Results.Ok(CertificateKeys.All(door.Mill!))).WithSummary("The mill's public keys, ECDSA P-256: a twin's signature is over SHA-256 of its canonical text").Produces<CertificateKey[]>();
         lab.MapGet("certificates/{number}", Show).WithSummary("A certificate's JSON twin: the newest version, or another with ?version=").ProducesProblem(StatusCodes.Status404NotFound);
         lab.MapPost("lots/{code}/certificates", Issue).WithSummary("Issue a certificate of a released lot against ?specification=; say who signs with ?by=. A reissue is the next version").Produces<CertificateAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
         lab.MapPost("certificates/check", (Delegate)CheckAsync).WithSummary("Whether a code (?code=) or a JSON twin (the body) is of a certificate that was issued").Accepts<object>("application/json").Produces<CertificateCheckAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
@@ -43,13 +44,12 @@ internal static class LabCertificatesApi
 
     private static async Task<IResult> CheckAsync(HttpContext context, MillDoor door, string? code)
     {
-        var all = IssuedCertificates.All(door.Mill!);
         if (!string.IsNullOrWhiteSpace(code))
         {
-            return Results.Ok(CertificateCheckAnswer.Of(CertificateCheck.Of(all, code)));
+            return Results.Ok(CertificateCheckAnswer.Of(IssuedCertificates.Check(door.Mill!, code)));
         }
 
         using var reader = new StreamReader(context.Request.Body);
-        return CertificateTwin.TryRead(await reader.ReadToEndAsync(context.RequestAborted), out var twin, out var faults) ? Results.Ok(CertificateCheckAnswer.Of(CertificateCheck.Of(all, twin))) : MixApi.Refuse(faults, "No certificate");
+        return CertificateTwin.TryRead(await reader.ReadToEndAsync(context.RequestAborted), out var twin, out var faults) ? Results.Ok(CertificateCheckAnswer.Of(IssuedCertificates.Check(door.Mill!, twin))) : MixApi.Refuse(faults, "No certificate");
     }
 }

@@ -103,6 +103,7 @@ public static class EvengristApp
         app.MapTraceFiles();
         app.MapTicketFiles();
         app.MapCertificateFiles();
+        app.MapBakeFiles();
         app.MapPayingFiles();
         app.MapRazorComponents<App>();
     }

@@ -40,8 +40,12 @@ public sealed class IssuedCertificatesTests
         Assert.Equal(("WB-260701.WB", 1, 2), (first.Number, first.Version, second.Version));
         Assert.Equal([1, 2], IssuedCertificates.All(mill).Select(c => c.Version));
         Assert.Equal(CertificateTwin.Code(first), CertificateTwin.Code(IssuedCertificates.Find(mill, "wb-260701.wb", 1)!));
-        Assert.IsType<CertificateCheck.Superseded>(CertificateCheck.Of(IssuedCertificates.All(mill), CertificateTwin.ShortCode(first)));
+        Assert.IsType<CertificateCheck.Superseded>(IssuedCertificates.Check(mill, CertificateTwin.ShortCode(first)));
         Assert.Equal(11.90m, Assert.Single(second.Lines).Result);
+        var key = Assert.Single(CertificateKeys.All(mill)); // One key signs both.
+        Assert.All(IssuedCertificates.All(mill), c => Assert.True(key.Verifies(c)));
+        Assert.IsType<CertificateCheck.Issued>(IssuedCertificates.Check(mill, second));
+        Assert.IsType<CertificateCheck.NotIssued>(IssuedCertificates.Check(mill, second with { Signature = first.Signature }));
 
         var wrong = new WrongSpan("N-1", Property.Protein, SmallMill.Morning, Later, 0.3, 0.01);
         Assert.Contains("not among those", Assert.Single(InstrumentsFoundWrong.Keep(mill, wrong, "Ben", Later)), StringComparison.Ordinal);

@@ -8,7 +8,7 @@ public sealed class AcceptanceAsk
 {
     private static readonly Dictionary<string, string> Start = new()
     {
-        ["good"] = "1", ["alpha"] = "5", ["bad"] = "6", ["beta"] = "10", ["size"] = "", ["accept"] = "", ["lot"] = "1000", ["level"] = "II", ["limit"] = "1.0", ["share"] = "5", ["chance"] = "95", ["grams"] = "375",
+        ["good"] = "1", ["alpha"] = "5", ["bad"] = "6", ["beta"] = "10", ["size"] = "", ["accept"] = "", ["lot"] = "1000", ["level"] = "II", ["limit"] = "1", ["vlevel"] = "IV", ["share"] = "5", ["chance"] = "95", ["grams"] = "25", ["portions"] = "60", ["positive"] = "0",
     };
 
     private readonly Func<string, string?> typed;
@@ -21,10 +21,14 @@ public sealed class AcceptanceAsk
         Points = new(Percent("good", "Good lots"), Percent("alpha", "Seller's risk"), Percent("bad", "Bad lots"), Percent("beta", "Buyer's risk"));
         var (size, accept, lot) = (Whole("size", "Looked at"), Whole("accept", "Accepted with"), Whole("lot", "Units in the lot"));
         var (share, chance, grams, limit) = (Percent("share", "Share of bad units"), Percent("chance", "How surely"), Number("grams", "Grams") ?? 0, Number("limit", "Quality limit") ?? 0);
+        var (portions, positive) = (Whole("portions", "Portions") ?? 0, Whole("positive", "Accepted with") ?? 0);
         faults.AddRange(faults.Count == 0 ? Points.Faults() : []);
         Rule(size is null == accept is null && (size is null || (size >= 1 && size <= AttributesPlan.MostSize && accept < size)), $"A plan of your own: 1 to {AttributesPlan.MostSize} looked at and fewer bad ones accepted, or both left empty.");
         Rule(lot >= 2, "A lot has 2 units or more.");
         Rule(TableLetters.Levels.Contains(this["level"]), $"The level is one of {string.Join(", ", TableLetters.Levels)}.");
+        Rule(VariablesTable.Levels.Contains(this["vlevel"]), $"The level by variables is one of {string.Join(", ", VariablesTable.Levels)}.");
+        Rule(TablePlans.Limits.Contains(limit), $"The quality limit is one of {string.Join(", ", TablePlans.Limits.Select(l => FormattableString.Invariant($"{l}")))} %.");
+        Rule(portions >= 1 && portions <= AttributesPlan.MostSize && positive < portions, $"Portions are 1 to {AttributesPlan.MostSize}, and fewer positive ones accepted.");
         Rule(share is > 0 and < 1 && chance is > 0 and < 1, "The share of bad units and how surely lie between 0 and 100 %.");
         Rule(grams > 0, "Grams are above 0.");
         if (faults.Count > 0)
@@ -38,7 +42,11 @@ public sealed class AcceptanceAsk
         OneByOne = SequentialPlan.For(Points);
         Letter = TableLetters.Of(lot!.Value, this["level"]);
         Table = [.. new[] { Severity.Normal, Severity.Tightened, Severity.Reduced }.Select(s => TablePlans.Of(s, Letter, limit)).OfType<TablePlan>()];
-        (Units, PerGram) = (Finding.UnitsFor(share, chance), Finding.PerGramFound(chance, grams));
+        VariablesLetter = lot < 3 ? null : VariablesTable.LetterOf(lot.Value, this["vlevel"]);
+        ByVariables = VariablesLetter is { } letter ? [.. new[] { false, true }.Select(t => (t, VariablesTable.Of(letter, limit, t)))] : [];
+        Hold = new HoldTest(portions, positive, grams, chance);
+        Lot = lot.Value;
+        Units = Finding.UnitsFor(share, chance);
     }
 
     /// <summary>Two points that a plan is wanted for.</summary>
@@ -62,11 +70,20 @@ public sealed class AcceptanceAsk
     /// <summary>Plans of the table that are here.</summary>
     public IReadOnlyList<TablePlan> Table { get; } = [];
 
+    /// <summary>Letter by variables; null where the lot is too small.</summary>
+    public char? VariablesLetter { get; }
+
+    /// <summary>Plans by variables, normal and tightened; null where one is not here.</summary>
+    public IReadOnlyList<(bool Tightened, VariablesPlan? Plan)> ByVariables { get; } = [];
+
+    /// <summary>A test-and-hold for micro-organisms.</summary>
+    public HoldTest? Hold { get; }
+
+    /// <summary>Units in the lot.</summary>
+    public int Lot { get; }
+
     /// <summary>Units so that a bad one is among them.</summary>
     public int Units { get; }
-
-    /// <summary>Cells to a gram that are found as surely.</summary>
-    public double PerGram { get; }
 
     /// <summary>Every fault.</summary>
     public IReadOnlyList<string> Faults => faults;

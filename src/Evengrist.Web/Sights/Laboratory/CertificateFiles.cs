@@ -15,6 +15,7 @@ public static class CertificateFiles
     {
         app.MapGet("/laboratory/certificates/{number}/certificate.pdf", Pdf).ExcludeFromDescription();
         app.MapGet("/laboratory/certificates/{number}/certificate.json", Json).ExcludeFromDescription();
+        app.MapGet("/laboratory/certificates/keys/{id}.pem", (Visit visit, string id) => CertificateKeys.All(visit.Mill).FirstOrDefault(k => k.Id == id) is { } key ? Results.Text(key.Pem, "application/x-pem-file") : Results.NotFound()).ExcludeFromDescription();
     }
 
     private static IResult Pdf(Visit visit, IClock clock, string number, string? version, string? paper)

@@ -11,12 +11,24 @@ namespace Evengrist.Laboratory.Bake;
 /// <param name="Loaves">The loaves.</param>
 /// <param name="Flours">Where each flour came from, so that its wheat can be traced; a flour from elsewhere is left out.</param>
 /// <param name="Remark">Anything to remember; may be empty.</param>
-public sealed record BakeSession(string Code, Instant At, string Baker, string Control, IReadOnlyList<BakedLoaf> Loaves, IReadOnlyList<FlourOrigin> Flours, string Remark = "")
+/// <param name="Formula">Which formula was baked by, with its version; empty where nobody said.</param>
+/// <param name="Steps">The steps as they were done; null where none was timed.</param>
+/// <param name="Rankings">How tasters put the flours; null where none tasted.</param>
+/// <param name="Reason">Why what was asked about is right; empty where nothing was.</param>
+public sealed record BakeSession(
+    string Code, Instant At, string Baker, string Control, IReadOnlyList<BakedLoaf> Loaves, IReadOnlyList<FlourOrigin> Flours, string Remark = "",
+    string Formula = "", IReadOnlyList<BakedStep>? Steps = null, IReadOnlyList<TasterRanking>? Rankings = null, string Reason = "")
 {
     /// <summary>The kind of paper it is kept as.</summary>
     public const string PaperKind = "bake";
 
-    private const int LongestCode = 40, MostLoaves = 60;
+    private const int LongestCode = 40, MostLoaves = 60, MostSteps = 20;
+
+    /// <summary>Its flours: the control first, then by name.</summary>
+    public IReadOnlyList<string> FlourNames() => [.. Loaves.Select(l => l.Flour).Distinct().OrderBy(f => f == Control ? 0 : 1).ThenBy(f => f, StringComparer.Ordinal)];
+
+    /// <summary>What is odd and to be confirmed with a reason, each a sentence; empty where nothing is.</summary>
+    public IReadOnlyList<string> Questions() => [.. (Steps ?? []).SelectMany(s => s.Questions()), .. Loaves.SelectMany(l => l.Questions())];
 
     /// <summary>What is wrong, each a sentence; empty where nothing is.</summary>
     public IReadOnlyList<string> Faults() =>
@@ -28,6 +40,10 @@ public sealed record BakeSession(string Code, Instant At, string Baker, string C
         .. Loaves.Count == 0 || Loaves.Any(l => l.Flour == Control) ? Array.Empty<string>() : [$"No loaf is of the control \"{Control}\": bake the control beside in the same session, or say which flour it is."],
         .. Loaves.GroupBy(l => l.Dough).Where(g => g.Select(l => l.Flour).Distinct().Count() > 1).Select(g => $"Dough {g.Key} is of two flours; give each dough its own number."),
         .. Flours.Where(f => Loaves.All(l => l.Flour != f.Flour)).Select(f => $"Flour {f.Flour} has no loaf; leave it out."),
+        .. Steps is { Count: > MostSteps } ? [$"A bake has up to {MostSteps} steps; read {Steps.Count}."] : Array.Empty<string>(),
+        .. (Steps ?? []).SelectMany(s => s.Faults()),
+        .. (Rankings ?? []).SelectMany(r => r.Faults(FlourNames())),
+        .. (Rankings ?? []).GroupBy(r => r.Taster, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => $"{g.Key} ranked twice; keep one ranking of each taster."),
     ];
 
     /// <summary>As JSON.</summary>
@@ -38,7 +54,7 @@ public sealed record BakeSession(string Code, Instant At, string Baker, string C
     /// <param name="session">The bake; null where there is a fault.</param>
     /// <param name="faults">Each fault a sentence; empty where there is none.</param>
     public static bool TryRead(string json, [NotNullWhen(true)] out BakeSession? session, out IReadOnlyList<string> faults) =>
-        LabJson.TryRead(json, b => b.Loaves.Any(l => l is null) || b.Flours.Any(f => f is null) ? ["A line of the bake is null."] : b.Faults(), out session, out faults);
+        LabJson.TryRead(json, b => b.Loaves.Any(l => l is null) || b.Flours.Any(f => f is null) || b.Steps?.Any(s => s is null) == true || b.Rankings?.Any(r => r?.Places is null || r.Places.Any(p => p is null or { Count: 0 })) == true ? ["A line of the bake is null or empty."] : b.Faults(), out session, out faults);
 }
 
 /// <summary>Where a flour of a bake came from.</summary>

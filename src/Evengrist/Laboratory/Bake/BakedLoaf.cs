@@ -19,4 +19,7 @@ public sealed record BakedLoaf(string Flour, string Dough, double VolumeMillilit
         .. WeightGrams is >= 10 and <= 5_000 ? Array.Empty<string>() : [FormattableString.Invariant($"Weight lies from 10 to 5,000 g; read {WeightGrams}.")],
         .. Score is null or (>= 0 and <= 100) ? Array.Empty<string>() : [FormattableString.Invariant($"A score lies from 0 to 100; read {Score}.")],
     ];
+
+    /// <summary>What is odd, to be confirmed: a specific volume below 1.5 or above 9 mL/g [ours].</summary>
+    public IReadOnlyList<string> Questions() => SpecificVolume is >= 1.5 and <= 9 ? [] : [FormattableString.Invariant($"A loaf of {Flour}, dough {Dough}, has {SpecificVolume:0.00} mL/g: are volume and weight right?")];
 }

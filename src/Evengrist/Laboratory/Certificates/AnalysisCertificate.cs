@@ -21,9 +21,10 @@ namespace Evengrist.Laboratory.Certificates;
 /// <param name="Statements">What else is stated, each a sentence.</param>
 /// <param name="SignedBy">The named person who issued it.</param>
 /// <param name="IssuedAt">When.</param>
+/// <param name="Signature">The mill's signature of all the rest; null on one that was issued before the mill had a key.</param>
 public sealed record AnalysisCertificate(
     string Format, string Number, int Version, string Mill, bool IsInvented, string Product, string Lot, string Customer, string Market, string Specification, Instant PackedFrom, Instant PackedUntil, CertifiedQuantity Quantity,
-    IReadOnlyList<CertificateLine> Lines, string Sampling, IReadOnlyList<string> Statements, string SignedBy, Instant IssuedAt)
+    IReadOnlyList<CertificateLine> Lines, string Sampling, IReadOnlyList<string> Statements, string SignedBy, Instant IssuedAt, CertificateSignature? Signature = null)
 {
     /// <summary>The kind of its papers.</summary>
     public const string Kind = "analysis-certificate";

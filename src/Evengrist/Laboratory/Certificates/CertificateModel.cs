@@ -79,6 +79,11 @@ public static class CertificateModel
             yield return string.Create(CultureInfo.InvariantCulture, $"{adjusted.Item.Title}: read {adjusted.ReportedAsRead:0.####} by {adjusted.Instrument}, adjusted by the laboratory's setting of it.");
         }
 
+        if (spec.Results.Where(r => r.Reported is not null).Any(r => r.Item.What is Property.Don or Property.Aflatoxin or Property.OchratoxinA or Property.Zearalenone or Property.T2AndHt2))
+        {
+            yield return "A toxin found below its limit does not make the lot free of it: the result stands for the samples that were taken.";
+        }
+
         yield return "± is the expanded uncertainty (k = 2) of the result as the lot's mean.";
         yield return "Raw flour: it is not ready to eat, and no result here makes it so.";
     }

@@ -5,13 +5,20 @@ using System.Text;
 namespace Evengrist.Laboratory.Certificates;
 
 /// <summary>A certificate as JSON that a program reads, and the code that tells whether one was altered.</summary>
-/// <remarks>The canonical form is UTF-8 without blanks, members in the order of the record; the code is SHA-256 (FIPS 180-4) over it, so that blanks and the order of members do not matter and every digit does.</remarks>
+/// <remarks>The canonical form is UTF-8 without blanks, members in the order of the record; the signature left out; the code is SHA-256 (FIPS 180-4) over it, so that blanks and the order of members do not matter and every digit does.</remarks>
 public static class CertificateTwin
 {
     private const int ShortBytes = 10;
 
-    /// <summary>The canonical JSON: what is kept.</summary>
-    public static string Canonical(AnalysisCertificate certificate) => LabJson.WriteShort(certificate);
+    /// <summary>The canonical JSON, without the signature: what the code and the signature are of.</summary>
+    public static string Canonical(AnalysisCertificate certificate)
+    {
+        ArgumentNullException.ThrowIfNull(certificate);
+        return LabJson.WriteShort(certificate with { Signature = null });
+    }
+
+    /// <summary>The JSON as it is kept: canonical, with the signature.</summary>
+    public static string Kept(AnalysisCertificate certificate) => LabJson.WriteShort(certificate);
 
     /// <summary>The JSON as it is handed out.</summary>
     public static string Write(AnalysisCertificate certificate) => LabJson.Write(certificate);

@@ -35,6 +35,7 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/laboratory/instruments")]
     [InlineData("/laboratory/watch?asof=2025-10-08T12:30")]
     [InlineData("/laboratory/bake?grams=100&moisture=13.2")]
+    [InlineData("/laboratory/bake/kept?code=bake%203")]
     [InlineData("/laboratory/charts")]
     [InlineData("/laboratory/charts/wall")]
     [InlineData("/tempering?season=Dry&celsius=15&evaporation=0.5")]

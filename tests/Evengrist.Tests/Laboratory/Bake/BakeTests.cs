@@ -130,4 +130,62 @@ public sealed class BakeTests
     }
 
     private static BakeSession Session { get; } = new("2026-01-12 A", NodaTime.Instant.FromUtc(2026, 1, 12, 15, 0), "Ada", "C", [new("C", "1", 800, 200), new("T", "2", 820, 200, 7)], [new("C", "F-WB"), new("T", "F-HG")]);
+
+    [Fact] // Bounds are ours: a fifth of the time and two minutes, three degrees in a dough, fifteen in an oven.
+    public void Step_FarFromTheFormula_IsAskedAbout()
+    {
+        Assert.Empty(new BakedStep("proof", 60, 37, 55, 35).Questions());
+        Assert.Contains("took 70 min, the formula asks 55", Assert.Single(new BakedStep("proof", 70, 35, 55, 35).Questions()), StringComparison.Ordinal);
+        Assert.Contains("mix at 29.5 °C", Assert.Single(new BakedStep("mix", 6.5, 29.5, 5, 26).Questions()), StringComparison.Ordinal);
+        Assert.Empty(new BakedStep("bake", 25, 210, 25, 220).Questions());
+        Assert.Single(new BakedStep("bake", 25, 190, 25, 220).Questions());
+        Assert.Empty(new BakedStep("rest", 30, 25).Questions());
+        Assert.Contains("Is it in °C?", Assert.Single(new BakedStep("bake", 25, 430).Faults()), StringComparison.Ordinal);
+        Assert.Equal(2, new BakedStep(" ", -1).Faults().Count);
+        Assert.Contains("are volume and weight right?", Assert.Single(new BakedLoaf("C", "1", 200, 845).Questions()), StringComparison.Ordinal);
+    }
+
+    [Fact] // LS-56 as orders of breads: the same ranks, and Friedman's figures computed with R.
+    public void Rankings_AsOrders_GiveTheRanksOfThePosedRows()
+    {
+        string[] breads = ["a", "b", "c"];
+        TasterRanking[] rankings = [.. new[] { "abc", "acb", "bac", "abc", "abc", "bac", "acb", "abc" }.Select((order, i) => new TasterRanking($"t{i}", [.. order.Select(b => (IReadOnlyList<string>)[$"{b}"])]))];
+        Assert.Equal([2, 1, 3], rankings[2].RanksOf(breads));
+        var judged = TasterRanking.Judged(rankings, breads)!;
+        Assert.Equal([10, 16, 22], judged.RankSums);
+        Assert.Equal((9.0, 0.0111090), (Math.Round(judged.Q, 9), Math.Round(judged.P, 7)));
+        Assert.Equal([1.5, 1.5, 3], new TasterRanking("t", [["a", "b"], ["c"]]).RanksOf(breads)); // Ties share the mean of their ranks.
+        Assert.Null(TasterRanking.Judged([rankings[0]], breads));
+        Assert.Equal(["t ranked x, of which there is no loaf.", "t did not rank c: rank every flour of the bake.", "t ranked a twice."], new TasterRanking("t", [["a", "b"], ["a", "x"]]).Faults(breads));
+    }
+
+    [Fact] // First bytes of the formats: ISO/IEC 10918-1, the PNG specification, the WebP container.
+    public void Picture_IsKnownByItsContent()
+    {
+        byte[] Padded(byte[] head, byte[] tail) => [.. head, .. new byte[40], .. tail];
+        var png = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
+        byte[] jpeg = Padded([0xFF, 0xD8, 0xFF, 0xE0], [0xFF, 0xD9]), webp = Padded([.. "RIFF"u8, 44, 0, 0, 0, .. "WEBPVP8 "u8], []);
+        Assert.Equal(["image/png", "image/jpeg", "image/webp"], new[] { png, jpeg, webp }.Select(b => PictureFile.TypeOf(b)));
+        Assert.All(new[] { png[..^12], jpeg[..^2], webp[..40], [.. "<svg xmlns='http://www.w3.org/2000/svg'><script/></svg>"u8], Padded([.. "GIF89a"u8], [0x3B]), Padded([.. "%PDF-1.7"u8], []) }, b =>
+        {
+            Assert.Null(PictureFile.TypeOf(b));
+            Assert.Contains("no whole JPEG, PNG or WebP", PictureFile.Fault(b), StringComparison.Ordinal);
+        });
+        Assert.Contains("at most 5 MiB", PictureFile.Fault(new byte[PictureFile.MostBytes + 1]), StringComparison.Ordinal);
+        Assert.Contains("No picture was sent", PictureFile.Fault([]), StringComparison.Ordinal);
+        Assert.Null(PictureFile.Fault(png));
+        Assert.Equal("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855", BakePhotograph.HashOf([])); // FIPS 180-4: of nothing.
+    }
+
+    [Fact]
+    public void Blend_OfTwoFlours_IsReadBackAndRefusedInWords()
+    {
+        var blend = new MeasuredBlend("b1", MeasuredBlend.Properties[0], [new("WB", 0.75, 61.5), new("HG", 0.25, 64)], 62.4);
+        Assert.Equal(62.125, blend.Linear, 12);
+        Assert.True(MeasuredBlend.TryRead(blend.ToJson(), out var read, out _));
+        Assert.Equal(blend.ToJson(), read.ToJson());
+        Assert.Equal(
+            ["“falling number, s” is no dough property", "A blend has 2 to 12 flours; read 1.", "WB: a share lies above 0 and below 100 %; read 120.", "Shares sum to 100 %; these sum to 120 %."],
+            new MeasuredBlend("b", "falling number, s", [new("WB", 1.2, 300)], 300).Faults().Select(f => f.StartsWith('“') ? f[..f.IndexOf(" that", StringComparison.Ordinal)] : f));
+    }
 }

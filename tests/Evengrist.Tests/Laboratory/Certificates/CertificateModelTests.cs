@@ -81,21 +81,47 @@ public sealed class CertificateModelTests
     public void Code_IsSha256() =>
         Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData("abc"u8)));
 
+    // The signature of FIPS 186-4 by the framework; that openssl takes the same bytes was tried by hand.
+    [Fact]
+    public void Signature_OfAKey_HoldsForItsTextAndNoOther()
+    {
+        using var mine = System.Security.Cryptography.ECDsa.Create(System.Security.Cryptography.ECCurve.NamedCurves.nistP256);
+        using var others = System.Security.Cryptography.ECDsa.Create(System.Security.Cryptography.ECCurve.NamedCurves.nistP256);
+        var (key, other, plain) = (CertificateKey.Of(mine), CertificateKey.Of(others), CertificateModel.Of(Spec()).Certificate!);
+        AnalysisCertificate Signed(System.Security.Cryptography.ECDsa by, string id) => plain with
+        {
+            Signature = new(id, Convert.ToBase64String(by.SignData(CertificateKey.Signed(plain), System.Security.Cryptography.HashAlgorithmName.SHA256, System.Security.Cryptography.DSASignatureFormat.Rfc3279DerSequence))),
+        };
+        var signed = Signed(mine, key.Id);
+        Assert.Equal(CertificateTwin.Code(plain), CertificateTwin.Code(signed)); // The code is of what it says, signed or not.
+        Assert.True(key.Verifies(signed));
+        Assert.False(key.Verifies(plain));
+        Assert.False(key.Verifies(signed with { SignedBy = "Ben" }));
+        Assert.False(other.Verifies(Signed(mine, other.Id)));
+        Assert.False(key.Verifies(signed with { Signature = new(key.Id, "no base64") }));
+        Assert.True(CertificateTwin.TryRead(CertificateTwin.Write(signed), out var read, out _));
+        Assert.True(key.Verifies(read));
+        Assert.Contains($"Signed by this mill's key {key.Id}", CertificateCheck.Of([signed], [other, key], read).Words, StringComparison.Ordinal);
+        Assert.Contains("no signature", CertificateCheck.Of([plain], [key], CertificateTwin.ShortCode(plain)).Words, StringComparison.Ordinal);
+        Assert.Contains("does not hold", CertificateCheck.Of([Signed(others, key.Id)], [key], CertificateTwin.ShortCode(signed)).Words, StringComparison.Ordinal);
+        Assert.Contains("another signature", CertificateCheck.Of([signed], [key], Signed(others, key.Id)).Words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Check_TellsIssuedFromSupersededAndAltered()
     {
         var first = CertificateModel.Of(Spec()).Certificate!;
         var second = first with { Version = 2, SignedBy = "Ben" };
         AnalysisCertificate[] all = [first, second];
-        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, CertificateTwin.ShortCode(second)));
-        Assert.Equal(2, Assert.IsType<CertificateCheck.Superseded>(CertificateCheck.Of(all, CertificateTwin.Code(first))).Newest);
-        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, " " + CertificateTwin.ShortCode(second).ToLowerInvariant().Replace('-', ' ')));
-        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, second));
+        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, [], CertificateTwin.ShortCode(second)));
+        Assert.Equal(2, Assert.IsType<CertificateCheck.Superseded>(CertificateCheck.Of(all, [], CertificateTwin.Code(first))).Newest);
+        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, [], " " + CertificateTwin.ShortCode(second).ToLowerInvariant().Replace('-', ' ')));
+        Assert.IsType<CertificateCheck.Issued>(CertificateCheck.Of(all, [], second));
         var altered = second with { Lines = [second.Lines[0] with { Result = 11.9m }] };
-        Assert.Contains("was altered", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, altered)).Why, StringComparison.Ordinal);
-        Assert.Contains("There is no", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, second with { Version = 3 })).Why, StringComparison.Ordinal);
-        Assert.All(new[] { "", "12", "not a code at all, not at all", new string('a', 65) }, bad => Assert.Contains("20 to 64", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, bad)).Why, StringComparison.Ordinal));
-        Assert.Contains("typing error", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, new string('0', 64))).Why, StringComparison.Ordinal);
+        Assert.Contains("was altered", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, [], altered)).Why, StringComparison.Ordinal);
+        Assert.Contains("There is no", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, [], second with { Version = 3 })).Why, StringComparison.Ordinal);
+        Assert.All(new[] { "", "12", "not a code at all, not at all", new string('a', 65) }, bad => Assert.Contains("20 to 64", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, [], bad)).Why, StringComparison.Ordinal));
+        Assert.Contains("typing error", Assert.IsType<CertificateCheck.NotIssued>(CertificateCheck.Of(all, [], new string('0', 64))).Why, StringComparison.Ordinal);
     }
 
     private static CertificateSpec Spec(Func<Evengrist.Tests.Ledger.PosedMill, Evengrist.Tests.Ledger.PosedMill>? readings = null, bool held = false)
