@@ -1,3 +1,4 @@
+using Evengrist.Laboratory;
 using Evengrist.Laboratory.Lots;
 using Evengrist.Laboratory.Specifications;
 using Evengrist.Quantities;
@@ -53,19 +54,23 @@ public static class LotShelf
         var decisions = LotDecisions.All(mill).Where(d => d.At <= asOf).ToLookup(d => d.Lot, StringComparer.OrdinalIgnoreCase);
         var wrong = InstrumentsFoundWrong.All(mill).Where(w => w.At <= asOf).ToArray();
         var (kept, judges) = (FlourSpecifications.All(mill), Judges(mill, rules, asOf));
-        return mill.Ask(view => which(view, new FlourLots(rules, settings.Zone, settings.DayStart))
-            .Select(l => l with { Packages = [.. l.Packages.Where(p => p.PackedAt <= asOf)] }).Where(l => l.Packages.Count > 0)
-            .Select(lot =>
-            {
-                // What was released as another flour is held against that flour's specifications.
-                var decided = decisions[lot.Code].ToArray();
-                var flour = decided.Length > 0 && decided[^1].As.Length > 0 ? decided[^1].As : lot.Flour;
-                var holding = FlourSpecifications.Of(kept, flour, lot.Day);
-                var judged = holding.FirstOrDefault(k => k.Specification.Code.Equals(specification?.Trim(), StringComparison.OrdinalIgnoreCase)) ?? (holding.Count > 0 ? holding[0] : null);
-                var readings = LotReadings.Of(view.Book, lot, rules, asOf);
-                return new SeenLot(
-                    lot, PackageStand.Of(view.Book, lot, asOf), decided, holding, judged,
-                    judged is null ? [] : judges(judged.Specification).Results([.. readings.Where(r => !wrong.Any(w => w.Span.Holds(r)))]), readings);
-            }).ToArray());
+        return mill.Ask(view =>
+        {
+            var flows = new PlaceFlows(view.Book);
+            return which(view, new FlourLots(rules, settings.Zone, settings.DayStart))
+                .Select(l => l with { Packages = [.. l.Packages.Where(p => p.PackedAt <= asOf)] }).Where(l => l.Packages.Count > 0)
+                .Select(lot =>
+                {
+                    // What was released as another flour is held against that flour's specifications.
+                    var decided = decisions[lot.Code].ToArray();
+                    var flour = decided.Length > 0 && decided[^1].As.Length > 0 ? decided[^1].As : lot.Flour;
+                    var holding = FlourSpecifications.Of(kept, flour, lot.Day);
+                    var judged = holding.FirstOrDefault(k => k.Specification.Code.Equals(specification?.Trim(), StringComparison.OrdinalIgnoreCase)) ?? (holding.Count > 0 ? holding[0] : null);
+                    var readings = LotReadings.Of(view.Book, lot, rules, asOf, flows);
+                    return new SeenLot(
+                        lot, PackageStand.Of(view.Book, lot, asOf), decided, holding, judged,
+                        judged is null ? [] : judges(judged.Specification).Results([.. readings.Where(r => !wrong.Any(w => w.Span.Holds(r)))]), readings);
+                }).ToArray();
+        });
     }
 }

@@ -15,14 +15,15 @@ public static class LotReadings
     /// <param name="lot">The lot.</param>
     /// <param name="rules">The mill's rules.</param>
     /// <param name="asOf">What was sampled later does not count.</param>
-    public static IReadOnlyList<Reading> Of(Book book, FlourLot lot, ReleaseRules rules, Instant asOf)
+    /// <param name="flows">The ledger's flows, where many lots are asked for; of this one alone where null.</param>
+    public static IReadOnlyList<Reading> Of(Book book, FlourLot lot, ReleaseRules rules, Instant asOf, PlaceFlows? flows = null)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(lot);
         ArgumentNullException.ThrowIfNull(rules);
         var lag = Duration.FromMinutes(rules.LagMinutes);
         var found = lot.Packages.SelectMany(p => book.ReadingsOn(p.Place.Id)).ToList();
-        foreach (var place in Upstream(book, lot, lag))
+        foreach (var place in Upstream(book, flows ?? new PlaceFlows(book), lot, lag))
         {
             var isUnit = place.Kind == PlaceKind.MillUnit;
             var (from, until) = isUnit ? (lot.From - lag, lot.Until - lag) : (lot.From - lag, lot.Until);
@@ -32,7 +33,7 @@ public static class LotReadings
         return [.. found.Where(r => r.At <= asOf).DistinctBy(r => r.Id).OrderBy(r => r.At).ThenBy(r => r.Id)];
     }
 
-    private static List<Place> Upstream(Book book, FlourLot lot, Duration lag)
+    private static List<Place> Upstream(Book book, PlaceFlows flows, FlourLot lot, Duration lag)
     {
         var (seen, next) = (new HashSet<PlaceId>(), new Queue<PlaceId>(lot.Packages.Select(p => p.From).Distinct()));
         var places = new List<Place>();
@@ -44,9 +45,9 @@ public static class LotReadings
             }
 
             places.Add(book[at]);
-            foreach (var flow in Flows(book, at, lot.From - lag, lot.Until).Where(f => f.To == at && IsOfTheFlour(book, book[f.From], lot)).GroupBy(f => f.From))
+            foreach (var flow in flows.Within(at, lot.From - lag, lot.Until).Where(f => f.To == at && IsOfTheFlour(book, book[f.From], lot)).GroupBy(f => f.From))
             {
-                if (book[flow.Key].Kind != PlaceKind.MillUnit || MostGoesTo(book, flow.Key, lot, lag) == at)
+                if (book[flow.Key].Kind != PlaceKind.MillUnit || flows.MostGoesTo(flow.Key, lot.From - lag, lot.Until - lag) == at)
                 {
                     next.Enqueue(flow.Key);
                 }
@@ -59,10 +60,4 @@ public static class LotReadings
     // A line is fed from several bins, of several flours, one after another.
     private static bool IsOfTheFlour(Book book, Place from, FlourLot lot) =>
         from.Kind != PlaceKind.FlourBin || from.Material.Length == 0 || from.Material.Equals(lot.Flour, StringComparison.OrdinalIgnoreCase) || lot.Packages.All(p => book[p.From].Kind != PlaceKind.PackingLine);
-
-    private static PlaceId MostGoesTo(Book book, PlaceId unit, FlourLot lot, Duration lag) =>
-        Flows(book, unit, lot.From - lag, lot.Until - lag).Where(f => f.From == unit).GroupBy(f => f.To).OrderByDescending(g => g.Sum(f => f.Mass.Grams)).Select(g => g.Key).FirstOrDefault();
-
-    private static IEnumerable<Movement> Flows(Book book, PlaceId place, Instant from, Instant until) =>
-        book.MovementsOf(place).Select(m => book.Movements[m]).Where(m => m.At < until && m.Until > from);
 }

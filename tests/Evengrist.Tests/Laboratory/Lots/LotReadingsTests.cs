@@ -27,6 +27,16 @@ public sealed class LotReadingsTests
         Assert.Equal([13.6m], mill.Readings("C1-250915-3").Select(r => r.Value));
     }
 
+    [Fact] // By hand: of 12 t/h from 0 to 4 and 8 t set down at hour 5, the hours 3 to 6 hold 12 and 8.
+    public void MostGoesTo_CountsAFlowByItsPartAndALoadAtOnceWhole()
+    {
+        var mill = new Evengrist.Tests.Ledger.PosedMill().Open(PlaceKind.Gain, "GAIN").Open(PlaceKind.TemperBin, "T").Open(PlaceKind.FlourBin, "A").Open(PlaceKind.FlourBin, "B").Connect("T", "A").Connect("T", "B");
+        mill.Move("GAIN", "T", 100, -8).Move("T", "A", 48, 0, 4).Move("T", "B", 8, 5);
+        var (flows, from) = (new Evengrist.Laboratory.PlaceFlows(mill.Book), mill.Book.Named("T").Id);
+        PlaceId? Most(double first, double last) => flows.MostGoesTo(from, Evengrist.Tests.Ledger.PosedMill.Hour(first), Evengrist.Tests.Ledger.PosedMill.Hour(last));
+        Assert.Equal([mill.Book.Named("A").Id, mill.Book.Named("B").Id, null], new[] { Most(3, 6), Most(3.5, 6), Most(6, 9) });
+    }
+
     [Fact]
     public void Readings_OfASingleStream_AreLeftOutByTheRules()
     {
