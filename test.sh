@@ -35,6 +35,10 @@ missing_packages() {
   compgen -G '/usr/lib/postgresql/*/bin/initdb' > /dev/null || echo postgresql
   [ -n "${EVENGRIST_CHROMIUM:-}" ] || command -v chromium-headless-shell > /dev/null || echo chromium-headless-shell
   compgen -G '/usr/share/fonts/truetype/dejavu/DejaVuSans.ttf' > /dev/null || echo fonts-dejavu-core
+  command -v zbarimg > /dev/null || echo zbar-tools
+  command -v dmtxread > /dev/null || echo dmtx-utils
+  command -v ZXingReader > /dev/null || echo zxing-cpp-tools
+  command -v pdftoppm > /dev/null || echo poppler-utils
 }
 
 without() {
@@ -44,6 +48,7 @@ without() {
       command -v chromium chromium-browser google-chrome > /dev/null && echo 'nothing, but the tests in a browser take longer' ||
         echo 'the tests in a browser, and the picture for README' ;;
     fonts-dejavu-core) echo 'nothing, but text in pictures may look poor' ;;
+    zbar-tools | dmtx-utils | zxing-cpp-tools | poppler-utils) echo 'reading printed symbols back' ;;
   esac
 }
 

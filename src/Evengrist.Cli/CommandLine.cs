@@ -55,7 +55,7 @@ public sealed class CommandLine(TextWriter output, TextWriter error, IClock cloc
         {
             new HelpOption(), new VersionOption(),
             IntakeRoom.Of(voice, clock), BinsRoom.Of(voice, clock), MixRoom.Of(voice, clock), TemperingRoom.Of(voice), MillingRoom.Of(voice, clock), StreamsRoom.Of(voice, clock), LabRoom.Of(voice, clock), PackingRoom.Of(voice), ReadingsRoom.Of(voice, clock), MovementsRoom.Of(voice, clock),
-            TracingRoom.Of(voice, clock), EpcisRoom.Of(voice, clock), SeasonRoom.Of(voice), LedgerRoom.Of(voice, clock), MillRoom.Of(voice, clock), DemoRoom.Of(voice, clock),
+            Gs1Room.Of(voice, clock), TracingRoom.Of(voice, clock), EpcisRoom.Of(voice, clock), SeasonRoom.Of(voice), LedgerRoom.Of(voice, clock), MillRoom.Of(voice, clock), DemoRoom.Of(voice, clock),
         };
         CaseHelpAction.AttachTo(root);
         return root;

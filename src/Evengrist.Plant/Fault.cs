@@ -4,7 +4,7 @@ using System.Text;
 namespace Evengrist.Plant;
 
 /// <summary>One thing wrong with what came from outside: where it stands, what was read, what was expected.</summary>
-/// <param name="Line">Line of the text or row of the sheet, from 1; null where the fault has no line (a whole file, a JSON path).</param>
+/// <param name="Line">Line of the text or row of the sheet, from 1; null where the fault has no line (a whole file, a JSON path, a scanned text).</param>
 /// <param name="Column">Column, from 1; null where the fault is the whole line's.</param>
 /// <param name="Name">Heading of the column, or the JSON path; may be empty.</param>
 /// <param name="Read">What was read, made safe to print.</param>
@@ -16,13 +16,13 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
     /// <summary>Whether <see cref="Expected"/> is a sentence of its own that says what is wrong: nothing single was read that could be shown.</summary>
     public bool IsTold { get; private init; }
 
-    /// <summary>The place in words: <c>line 4, column 3 (gross [kg])</c>, or the JSON path.</summary>
+    /// <summary>The place in words: <c>line 4, column 3 (gross [kg])</c>, <c>character 17 ((10))</c> of a text without lines, or the JSON path.</summary>
     public string Where
     {
         get
         {
-            var line = Line is { } l ? string.Create(CultureInfo.InvariantCulture, $"line {l}") : "";
-            var column = Column is { } c ? string.Create(CultureInfo.InvariantCulture, $", column {c}") : "";
+            var line = Line is { } l ? string.Create(CultureInfo.InvariantCulture, $"line {l}") : Column is { } at ? string.Create(CultureInfo.InvariantCulture, $"character {at}") : "";
+            var column = Line is not null && Column is { } c ? string.Create(CultureInfo.InvariantCulture, $", column {c}") : "";
             var name = Name.Length == 0 ? "" : line.Length == 0 ? Name : $" ({Name})";
             return line.Length == 0 && name.Length == 0 ? "the file" : line + column + name;
         }
@@ -36,6 +36,13 @@ public sealed record Fault(int? Line, int? Column, string Name, string Read, str
 
     /// <summary>A fault at a JSON path such as <c>$.draws[2].t</c>.</summary>
     public static Fault AtPath(string path, string read, string expected) => new(null, null, path, Show(read), expected);
+
+    /// <summary>A fault within a text that has no lines, such as a scanned one.</summary>
+    /// <param name="character">Which character, from 1.</param>
+    /// <param name="name">What stands there; may be empty.</param>
+    /// <param name="read">What was read.</param>
+    /// <param name="expected">What was expected.</param>
+    public static Fault AtCharacter(int character, string name, string read, string expected) => new(null, character, name, Show(read), expected);
 
     /// <summary>What is wrong with a part that is read but cannot be meant, in a sentence.</summary>
     public static Fault Told(string path, string sentence) => new(null, null, path, "", sentence) { IsTold = true };

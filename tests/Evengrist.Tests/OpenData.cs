@@ -27,7 +27,7 @@ internal static class OpenData
     /// <summary>One column of such a set as numbers.</summary>
     public static double[] Column(string file, string name) => [.. Csv(file).Select(row => double.Parse(row[name], CultureInfo.InvariantCulture))];
 
-    private static string[] Lines(string file) => [.. File.ReadLines(Path.Combine(Folder!, "lab-data", file)).Where(l => l.Length > 0 && l[0] != '#')];
+    private static string[] Lines(string file) => [.. System.IO.File.ReadLines(Path.Combine(Folder!, "lab-data", file)).Where(l => l.Length > 0 && l[0] != '#')];
 
     private static string[] Cells(string line) => [.. line.Split(',').Select(c => c.Trim('"'))];
 }

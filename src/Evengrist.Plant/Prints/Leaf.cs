@@ -152,35 +152,5 @@ internal sealed class Leaf : IDisposable
 
     private void Draw(string text, XFont font, double x, double top) => graphics.DrawString(text, font, XBrushes.Black, new XPoint(x, top + font.Size));
 
-    // A word wider than the column is broken where the column ends, so that nothing runs off the paper.
-    private List<string> Wrap(string text, XFont font, double width)
-    {
-        var lines = new List<string>();
-        var line = "";
-        foreach (var word in text.ReplaceLineEndings(" ").Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            var longer = line.Length == 0 ? word : line + " " + word;
-            if (graphics.MeasureString(longer, font).Width <= width)
-            {
-                line = longer;
-                continue;
-            }
-
-            if (line.Length > 0)
-            {
-                lines.Add(line);
-            }
-
-            line = word;
-            while (line.Length > 1 && graphics.MeasureString(line, font).Width > width)
-            {
-                var fits = Enumerable.Range(1, line.Length - 1).Last(n => n == 1 || graphics.MeasureString(line[..n], font).Width <= width);
-                lines.Add(line[..fits]);
-                line = line[fits..];
-            }
-        }
-
-        lines.Add(line);
-        return lines;
-    }
+    private List<string> Wrap(string text, XFont font, double width) => Wrapping.Lines(text, width, t => graphics.MeasureString(t, font).Width);
 }
