@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Evengrist.Laboratory.Watch;
 
 /// <summary>What a watch says, in words.</summary>
@@ -57,9 +59,16 @@ public static class WatchWords
     // A move very young has to show much, one that has held eight pairs less.
     private static string Asked(WatchOutcome outcome, WatchSpec spec)
     {
-        var asked = FormattableString.Invariant($"A verdict asks that the pairs fit a move far better than none: {spec.Asked * AskedFit.WhenDue:# ##0} times where it has held {AskedFit.Due} pairs, {spec.Asked * AskedFit.Else:# ##0} times where fewer or more ({spec.Asked * AskedFit.AtFirst:# ##0} where it began among the first {AskedFit.FirstPairs} pairs).");
-        var found = outcome.Fit >= 1000 ? "more than 1 000 times" : FormattableString.Invariant($"{outcome.Fit:0.##} times");
-        return outcome.Fit >= 1 && outcome.Verdict == WatchVerdict.None ? $"{asked} Found: {found} that, so something moved; what, cannot be named yet." : outcome.Fit < 0.01 ? $"{asked} Found: less than a hundredth of that." : $"{asked} Found: {found} that.";
+        string Times(double asked) => (spec.Asked * asked).ToString("#,0.##", CultureInfo.InvariantCulture).Replace(',', ' ');
+        var found = outcome.Fit switch
+        {
+            < 0.01 => "less than a hundredth of that",
+            < 1 => FormattableString.Invariant($"{outcome.Fit:0.##} of that"),
+            _ when outcome.Verdict == WatchVerdict.None => "enough for a move, not to name what moved",
+            >= 1000 => "more than a thousand times that",
+            _ => FormattableString.Invariant($"{outcome.Fit:0.#} times that"),
+        };
+        return $"A verdict asks that the pairs fit a move better than none: {Times(AskedFit.WhenDue)} times where it has held {AskedFit.Due} pairs, {Times(AskedFit.Else)} times where fewer or more, {Times(AskedFit.AtFirst)} where it began among the first {AskedFit.FirstPairs} pairs. Found: {found}.";
     }
 
     private static IEnumerable<string> Next(WatchOutcome outcome)

@@ -62,6 +62,27 @@ public sealed class WatchTests
         Assert.Equal(WatchVerdict.NothingMoved, WatchModel.Of(WatchCases.Spec(quiet.Concat(quiet))).Verdict);
     }
 
+    // Twenty pairs without chance, then pairs high by so much: a move of one and a half times a pair's standard deviation waits for its eighth pair, one of four times is named at its second; and what was said stands.
+    [Theory]
+    [InlineData(0.19, 8)]
+    [InlineData(0.48, 2)]
+    public void Verdict_ComesByHowLongAMoveHasHeld_AndStands(double shift, int held)
+    {
+        var pairs = Enumerable.Range(0, 34).Select(i => new WatchdogPair(11.9, i < 20 ? 11.9 : 11.9 + shift));
+        var said = WatchHistory.Of(WatchCases.Spec(pairs) with { StatedCounts = null, Swing = 0.1 }).ToArray();
+        Assert.All(said, s => Assert.Equal(s.Pairs < 20 + held ? WatchVerdict.None : WatchVerdict.Instrument, s.Moved));
+    }
+
+    // What is found alone at the eighth pair would not be enough at the ninth: it stands by what was said.
+    [Fact]
+    public void Verdict_OnceReached_StandsWhileLikelierThanNot_AndNoLonger()
+    {
+        WatchFinding Finding(double instrument, double fit) => new(20, [new(WatchCause.Instrument, instrument), new(WatchCause.None, 1 - instrument)], fit);
+        Assert.Equal(WatchVerdict.Instrument, Finding(0.7, 1.2).After(WatchVerdict.None));
+        Assert.Equal((WatchVerdict.None, WatchVerdict.Instrument, WatchVerdict.None), (Finding(0.7, 0.3).After(WatchVerdict.None), Finding(0.7, 0.3).After(WatchVerdict.Instrument), Finding(0.4, 0.1).After(WatchVerdict.Instrument)));
+        Assert.Equal(WatchVerdict.None, new WatchFinding(20, [new(WatchCause.Instrument, 0.6), new(WatchCause.Both, 0.35), new(WatchCause.None, 0.05)], 40).After(WatchVerdict.None)); // Something moved, but what is not sure.
+    }
+
     [Fact]
     public void Pairs_ThatSlideApart_ConvictTheInstrumentAsDrifting()
     {
