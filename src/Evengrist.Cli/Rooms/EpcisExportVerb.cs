@@ -37,11 +37,18 @@ internal static class EpcisExportVerb
             using var mill = where.Open(asked, clock);
             var hypothesis = asked.GetValue(outflow) switch { "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => Outflow.FirstInFirstOut };
             var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table, Corrected.By(mill));
-            using var stream = Files.Create(target);
             var count = mill.Ask(view =>
             {
+                var place = named is null ? null : view.Book.Named(named);
+                if (place is not null && !MillDocument.CanFollow(place))
+                {
+                    return (int?)null;
+                }
+
+                // Only now: a file that was there stays as it is where nothing can be written.
+                using var stream = Files.Create(target);
                 var document = new MillDocument(view.Book, view.Reckoning(hypothesis), settings.Name, settings.Zone, keys, corrections);
-                return named is null ? document.Write(stream, begin!.Value, end!.Value) : document.Write(stream, view.Book.Named(named));
+                return place is null ? document.Write(stream, begin!.Value, end!.Value) : document.Write(stream, place);
             });
             return count is not { } written ? voice.NoAnswer($"{named} is no truck, pallet, load, tote, field, elevator or additive lot: say a span of time with --from and --until.")
                 : voice.Answer(asked.GetValue(json), new ExportAnswer(written, target), a => voice.Say($"{a.Events} events are in {a.File}."));

@@ -81,7 +81,10 @@ internal sealed class Lots
     {
         var parents = Parcels.Rows.ParentsOf(parcel).ToArray();
         var mass = Mass.FromGrams((long)Math.Round(Parcels.GramsOf(parcel)));
-        var parts = mass.Split(Parcels.Rows.SharesOf(parcel).ToArray()).Zip(parents).ToList();
+
+        // What flowed at even rates can leave a share some 1e-15 below zero: nothing.
+        var shares = Array.ConvertAll(Parcels.Rows.SharesOf(parcel).ToArray(), s => Math.Max(0, s));
+        var parts = mass.Split(shares).Zip(parents).ToList();
         return (
             [.. parts.Where(p => !IsWater(p.Second) && p.First > Mass.Zero).GroupBy(p => NameOf(p.Second)).Select(g => (g.Key, g.Sum(p => p.First.Kilograms)))],
             parts.Where(p => IsWater(p.Second)).Sum(p => p.First.Kilograms), mass.Kilograms);

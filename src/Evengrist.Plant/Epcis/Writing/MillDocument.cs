@@ -17,6 +17,13 @@ public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, D
 {
     private const string Context = "https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld";
 
+    /// <summary>Whether the way of what was in a place can be told: of a unit and of a source.</summary>
+    public static bool CanFollow(Place place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return place.Kind.Role() is PlaceRole.Unit or PlaceRole.Source;
+    }
+
     /// <summary>What happened in a span of time, its end left out.</summary>
     /// <returns>How many events were written.</returns>
     public int Write(Stream stream, Instant from, Instant until) => Write(stream, Scope.Between(Book, Reckoning.Parcels, from, until));
@@ -26,7 +33,7 @@ public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, D
     public int? Write(Stream stream, Place place)
     {
         ArgumentNullException.ThrowIfNull(place);
-        return place.Kind.Role() is PlaceRole.Unit or PlaceRole.Source ? Write(stream, Scope.Of(Book, Reckoning.Parcels, place)) : null;
+        return CanFollow(place) ? Write(stream, Scope.Of(Book, Reckoning.Parcels, place)) : null;
     }
 
     private int Write(Stream stream, Scope scope)
