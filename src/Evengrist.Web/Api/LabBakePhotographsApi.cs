@@ -15,7 +15,7 @@ internal static class LabBakePhotographsApi
         lab.MapGet("bakes/photographs/{hash}", (MillDoor door, string hash) => BakePhotographs.Picture(door.Mill!, hash) is { } picture ? Results.File(picture.Bytes, picture.MediaType)
             : Results.Problem("No picture of this hash is kept.", statusCode: StatusCodes.Status404NotFound, title: "No such picture")).WithSummary("A picture by its SHA-256").ProducesProblem(StatusCodes.Status404NotFound);
         lab.MapPost("bakes/photographs", (Delegate)KeepAsync).WithSummary("Keep a photograph of a kept bake: the picture is the body; say which with ?bake=, what it shows with ?shows=, who with ?by=")
-            .WithDescription($"JPEG, PNG or WebP by its content, up to {PictureFile.MostMebibytes} MiB").Accepts<IFormFile>("image/jpeg", "image/png", "image/webp").Produces<BakePhotograph>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
+            .WithDescription($"JPEG, PNG or WebP by its content, whatever Content-Type says, up to {PictureFile.MostMebibytes} MiB").Produces<BakePhotograph>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
     }
 
     private static async Task<IResult> KeepAsync(HttpContext context, MillDoor door)

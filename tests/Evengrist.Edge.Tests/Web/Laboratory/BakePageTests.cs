@@ -91,7 +91,7 @@ public sealed partial class BakePageTests(WebSite site)
         Assert.Contains("Say what the photograph shows", await SendAsync(png, " "), StringComparison.Ordinal);
         Assert.Equal("kept", await SendAsync(png, "both loaves, cut"));
         Assert.Contains("alt=\"both loaves, cut\"", await client.GetStringAsync(new Uri(Kept, UriKind.Relative)), StringComparison.Ordinal);
-        using var body = new ByteArrayContent(png);
+        using var body = new ByteArrayContent(png) { Headers = { ContentType = new("text/plain") } }; // The type is found in the bytes.
         using var over = await client.PostAsync(new Uri("/api/lab/bakes/photographs?bake=photo%201&shows=again&by=Ada", UriKind.Relative), body);
         Assert.Equal(HttpStatusCode.Created, over.StatusCode);
         var hash = Hash().Match(await over.Content.ReadAsStringAsync()).Groups[1].Value;
