@@ -1,3 +1,5 @@
+using Evengrist.Packing.Codes;
+
 namespace Evengrist.Plant.Epcis;
 
 /// <summary>An EPC URI (<c>urn:epc:…</c>) carried into the path of a GS1 Digital Link, check digits reckoned.</summary>
@@ -58,23 +60,11 @@ internal static class EpcUri
     private static string? Extended(string prefix, string reference, int digits) => reference.Length > 0 ? Key(reference[..1] + prefix, reference[1..], digits) : null;
 
     private static string? Key(string first, string second, int digits) =>
-        first.Length + second.Length == digits && second.All(char.IsAsciiDigit) && first.All(char.IsAsciiDigit) ? first + second + CheckDigit(first + second) : null;
+        first.Length + second.Length == digits && second.All(char.IsAsciiDigit) && first.All(char.IsAsciiDigit) ? CheckDigit.Complete(first + second) : null;
 
     private static string Whole(string second, string? last) => last is null ? second : $"{second}.{last}";
 
     private static string? Join(string key, string? value, string qualifier = "", string? last = null) => value is null || last == "" ? null : key + value + (last is null ? "" : qualifier + Encoded(last));
-
-    // Weights 3 and 1 in turn from the right: GS1 General Specifications, 7.9.
-    public static char CheckDigit(string digits)
-    {
-        var sum = 0;
-        for (var i = 0; i < digits.Length; i++)
-        {
-            sum += (digits[^(i + 1)] - '0') * (i % 2 == 0 ? 3 : 1);
-        }
-
-        return (char)('0' + ((10 - (sum % 10)) % 10));
-    }
 
     // What may stand bare in an EPC URI but not in a Digital Link.
     private static string Encoded(string text) => string.Concat(text.Select(c => c is '!' or '(' or ')' or '*' or '+' or ',' or ':' ? $"%{(int)c:X2}" : c.ToString()));

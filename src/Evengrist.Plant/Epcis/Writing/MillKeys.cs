@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
+using Evengrist.Packing.Codes;
 using Evengrist.Quantities;
 
 namespace Evengrist.Plant.Epcis.Writing;
@@ -53,7 +54,7 @@ public sealed record MillKeys
             .Concat(keys.Products.Select(p => ($"products.{p.Key}", (string?)p.Value, 14))).Concat(keys.Parties.Select(p => ($"parties.{p.Key}", (string?)p.Value, 13))).Concat(keys.Units.Select(u => ($"units.{u.Key}", (string?)u.Value, 18)));
         return
         [
-            .. all.Where(k => k.Item2 is { } key && !(key.Length == k.Item3 && key.All(char.IsAsciiDigit) && EpcUri.CheckDigit(key[..^1]) == key[^1]))
+            .. all.Where(k => k.Item2 is { } key && !(key.Length == k.Item3 && CheckDigit.IsRight(key)))
                 .Select(k => $"{k.Item1}: \"{Fault.Show(k.Item2!)}\" is no key of {k.Item3} digits with a right check digit."),
             .. keys.Address is { } address && !(Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "https" or "http" && UriForm.IsUri(address))
                 ? new[] { $"address: \"{Fault.Show(address)}\" is no web address such as https://mill.example." } : [],
