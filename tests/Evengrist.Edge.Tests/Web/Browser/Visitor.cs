@@ -34,6 +34,7 @@ public sealed class Visitor(IBrowserContext context, IPage page) : IAsyncDisposa
         page.PageError += (_, error) => complaints.Add(error);
         await OpenAsync(path);
         await page.WaitForFunctionAsync("() => !document.getElementById('flow-data') || document.querySelector('#flow svg')"); // A flow sheet is drawn after its page has come.
+        Assert.Equal("", await page.EvaluateAsync<string>("[...document.links].map(l => l.href).filter(h => h.includes('&amp;')).join(' ')")); // Written for HTML twice: what stands after it is lost.
         await page.EvaluateAsync(Axe);
         foreach (var (width, dark, rules) in Looks)
         {
