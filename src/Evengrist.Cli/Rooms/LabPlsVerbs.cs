@@ -6,6 +6,7 @@ using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using Evengrist.Plant.Spectra;
+using NodaTime;
 using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
@@ -13,7 +14,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Calibrations of spectra: making one, and reading spectra with one.</summary>
 internal static class LabPlsVerbs
 {
-    public static Command Of(Voice voice) => new("pls", "Calibrations of spectra by partial least squares.") { Calibrate(voice), Read(voice) };
+    public static Command Of(Voice voice, IClock clock) => new("pls", "Calibrations of spectra by partial least squares.") { Calibrate(voice), Read(voice), LabPlsAdjustVerb.Of(voice, clock) };
 
     private static Command Calibrate(Voice voice)
     {
@@ -48,16 +49,17 @@ internal static class LabPlsVerbs
         var command = new Command("predict", "Reads new spectra with a calibration: each value ± and whether it lies outside. What lies outside releases and prices nothing by itself.") { calibration, spectra, json };
         command.SetAction(asked =>
         {
-            using var text = new StreamReader(Files.Open(asked.GetValue(calibration)!), Encoding.UTF8);
-            if (!CalibrationJson.TryRead(text.ReadToEnd(), out var known, out var faults))
-            {
-                throw new BadInput([.. faults.Select(f => Fault.Told("--calibration", f))]);
-            }
-
-            var read = PlsReadingsAnswer.Of(known, Table(asked.GetValue(spectra)!));
+            var read = PlsReadingsAnswer.Of(Calibration(asked.GetValue(calibration)!), Table(asked.GetValue(spectra)!));
             return voice.Answer(asked.GetValue(json), read.Ok ? read.Value : throw new BadInput(read.Faults), answer => Say(answer, voice));
         });
         return command;
+    }
+
+    /// <summary>A calibration as calibrate wrote it.</summary>
+    internal static SpectralCalibration Calibration(string name)
+    {
+        using var text = new StreamReader(Files.Open(name), Encoding.UTF8);
+        return CalibrationJson.TryRead(text.ReadToEnd(), out var known, out var faults) ? known : throw new BadInput([.. faults.Select(f => Fault.Told("--calibration", f))]);
     }
 
     private static Option<string?> Spectra(string says) => new("--spectra") { Description = says, HelpName = "FILE" };
@@ -69,7 +71,8 @@ internal static class LabPlsVerbs
         return table.Ok ? table.Value : throw new BadInput(table.Faults);
     }
 
-    private static void Write(string path, string text)
+    /// <summary>Writes a new file; one that is there stays.</summary>
+    internal static void Write(string path, string text)
     {
         try
         {

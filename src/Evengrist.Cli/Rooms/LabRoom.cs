@@ -20,7 +20,7 @@ internal static class LabRoom
         LabWatchVerb.Of(voice),
         LabValidateVerb.Of(voice),
         LabMillsVerb.Of(voice),
-        LabPlsVerbs.Of(voice),
+        LabPlsVerbs.Of(voice, clock),
         LabPlanVerb.Of(voice),
         LabLotVerb.Of(voice, clock),
         LabRejudgeVerb.Of(voice, clock),

@@ -15,7 +15,7 @@ internal static class LabValidateVerb
         return PosedVerb.Of<LabValidateCase, LabValidateAnswer>(command, voice, LabValidateCase.Help, LabValidateCase.Read, LabValidateAnswer.To, answer => Say(answer, voice));
     }
 
-    private static void Say(LabValidateAnswer answer, Voice voice)
+    internal static void Say(LabValidateAnswer answer, Voice voice)
     {
         var found = answer.Found;
         voice.Say($"{found.Count} samples; reference less instrument: bias {Signed(found.Bias, 4)} ({(found.IsBiased ? "more than" : "within")} chance, {Number(found.BiasLimit, 4)}), RMSEP {Number(found.Rmsep, 4)}, SEP {Number(found.Sep, 4)}{(found.SepLimit is { } most ? $" (at most {Number(most, 4)})" : "")}");

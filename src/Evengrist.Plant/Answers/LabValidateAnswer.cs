@@ -12,8 +12,14 @@ public sealed record LabValidateAnswer(ValidationOutcome Found, string Decision)
     public static Reply<LabValidateAnswer> To(LabValidateCase posed)
     {
         ArgumentNullException.ThrowIfNull(posed);
-        var found = ValidationModel.Of(posed.Spec);
-        return new(new LabValidateAnswer(found, Words(found)), []);
+        return new(Of(ValidationModel.Of(posed.Spec)), []);
+    }
+
+    /// <summary>A judgement as it is answered.</summary>
+    public static LabValidateAnswer Of(ValidationOutcome found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return new(found, Words(found));
     }
 
     private static string Words(ValidationOutcome found) => found.Decision switch

@@ -1,14 +1,10 @@
-using System.Text;
 using Evengrist.Laboratory.Rings;
-using Evengrist.Plant.Tables;
 
 namespace Evengrist.Plant.Cases;
 
 /// <summary>Mills' figures and ring results read from CSV text: all of it, or every fault with line and column.</summary>
 public static class MillsTables
 {
-    private static readonly Limits Most = new() { Bytes = 2 * 1024 * 1024, Rows = MillsModel.MostResults, Columns = 12 };
-
     /// <summary>The columns of the mills' figures, one row for each mill.</summary>
     public static IReadOnlyList<FileColumn> MillColumns { get; } =
     [
@@ -65,7 +61,7 @@ public static class MillsTables
     public static Parsed<IReadOnlyList<MillFigures>> Mills(string text)
     {
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
-        return Read(text, MillColumns, "one for each mill", line =>
+        return CsvRows.Of(text, MillColumns, "one for each mill", line =>
         {
             Named(line, "mill", "laboratory");
             if (line["mill"].Length > 0 && !seen.TryAdd(line["mill"], line.Line))
@@ -89,7 +85,7 @@ public static class MillsTables
     }
 
     /// <summary>Reads ring results.</summary>
-    public static Parsed<IReadOnlyList<RingResult>> Ring(string text) => Read(text, RingColumns, "one for each result", line =>
+    public static Parsed<IReadOnlyList<RingResult>> Ring(string text) => CsvRows.Of(text, RingColumns, "one for each result", line =>
     {
         Named(line, "laboratory", "sample");
         return new RingResult(line["laboratory"], line["sample"], line.Needed("value"));
@@ -101,25 +97,5 @@ public static class MillsTables
         {
             line.Fault(heading, "a name");
         }
-    }
-
-    private static Parsed<IReadOnlyList<T>> Read<T>(string text, IReadOnlyList<FileColumn> columns, string rowsAre, Func<FileLine, T> row)
-    {
-        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(text));
-        return TableReader.Read(stream, null, Most).Then(table =>
-        {
-            List<Fault> faults = [];
-            var at = FileHeadings.Read(table, columns, faults);
-            if (faults.Count > 0)
-            {
-                return Parsing.Failed<IReadOnlyList<T>>(faults);
-            }
-
-            var mark = FileHeadings.Mark(table);
-            T[] rows = [.. table.Rows.Select(r => row(new FileLine(r, at, mark, faults)))];
-            return faults.Count > 0 ? Parsing.Failed<IReadOnlyList<T>>([.. faults.Take(Most.Faults)])
-                : rows.Length == 0 ? Parsing.Failed<IReadOnlyList<T>>(Fault.OfFile("a heading alone", $"rows below it, {rowsAre}"))
-                : Parsing.Got<IReadOnlyList<T>>(rows);
-        });
     }
 }

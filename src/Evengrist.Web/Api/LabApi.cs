@@ -18,6 +18,7 @@ public static class LabApi
         lab.MapLabBake();
         lab.MapLabWatch();
         lab.MapLabPls();
+        lab.MapLabCalibrations();
         lab.MapFlourLots();
         lab.MapCertificates();
         lab.MapLabPlan();

@@ -63,7 +63,8 @@ internal static class LabBenchApi
             : Results.Json(new LabFileAnswer(form.Table!.Rows.Count, receipt?.Added ?? 0, receipt?.AlreadyKnown ?? 0, [.. form.Questions]), statusCode: receipt?.Added > 0 ? StatusCodes.Status201Created : StatusCodes.Status200OK);
     }
 
-    private static IResult Questions(IReadOnlyList<string> questions) =>
+    /// <summary>What is asked about before anything is recorded.</summary>
+    internal static IResult Questions(IReadOnlyList<string> questions) =>
         Results.Problem(string.Join(" ", questions), statusCode: StatusCodes.Status409Conflict, title: "Asked about: send it again with a reason", extensions: new Dictionary<string, object?> { ["questions"] = questions });
 
     private static IResult Answer(MillDoor door, string code, bool isNew) => Results.Json(

@@ -33,6 +33,18 @@ public sealed class LabPlsTests
         Assert.Equal(40, read.GetArrayLength());
         Assert.All(read.EnumerateArray().Index(), r => Assert.Equal(Protein(r.Index), r.Item.GetProperty("value").GetDouble(), 0.1));
         Assert.Contains("nothing that is there is overwritten", Shell.Run("lab", "pls", "calibrate", "--in", posed, "--spectra", spectra, "--out", kept).Error, StringComparison.Ordinal);
+        // Its bias set by pairs it read, in a further file; too few pairs, no reason, and columns that are not there are refused.
+        string Pairs(int count) => "sample;reference;read\n" + string.Join('\n', Enumerable.Range(0, count).Select(i => string.Create(CultureInfo.InvariantCulture, $"s{i};{Protein(i) - 0.3};{read[i].GetProperty("value").GetDouble()}")));
+        var (pairs, few, set) = (folder.File("pairs.csv", Pairs(20)), folder.File("few.csv", Pairs(9)), Path.Combine(folder.Path, "set.json"));
+        Assert.Contains("advice: set the bias alone", Shell.Run("lab", "pls", "adjust", "--calibration", kept, "--pairs", pairs).Output, StringComparison.Ordinal);
+        string[] adjust = ["lab", "pls", "adjust", "--calibration", kept, "--set", "bias", "--by", "Ada", "--why", "new lamp", "--out", set, "--pairs"];
+        Assert.Contains("There are 9 pairs", Shell.Run([.. adjust, few]).Error, StringComparison.Ordinal);
+        Assert.Contains("Say why it is set", Shell.Run([.. adjust.Select(a => a == "new lamp" ? "" : a), pairs]).Error, StringComparison.Ordinal);
+        Assert.Contains("headings are missing: reference, read", Shell.Run([.. adjust, folder.File("bad.csv", "sample\nx\n")]).Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(set));
+        Assert.Equal(Exit.Done, Shell.Run([.. adjust, pairs]).Status);
+        var moved = JsonDocument.Parse(Shell.Run("lab", "pls", "predict", "--calibration", set, "--spectra", spectra, "--json").Output).RootElement.GetProperty("readings");
+        Assert.Equal(read[5].GetProperty("value").GetDouble() - 0.3, moved[5].GetProperty("value").GetDouble(), 0.02);
         // Another axis, and something that is no calibration.
         var other = folder.File("other.csv", Csv(3, null, 12));
         Assert.Contains("not on the axis of the calibration: there are 12 channels, not 20", Shell.Run("lab", "pls", "predict", "--calibration", kept, "--spectra", other).Error, StringComparison.Ordinal);

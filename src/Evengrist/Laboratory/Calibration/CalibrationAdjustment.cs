@@ -9,4 +9,5 @@ namespace Evengrist.Laboratory.Calibration;
 /// <param name="Slope">Multiplied by, above 0; 1 for a change of bias alone.</param>
 /// <param name="Samples">Pairs of reference and reading it rests on.</param>
 /// <param name="Why">In words.</param>
-public sealed record CalibrationAdjustment(Instant At, string By, double Bias, double Slope, int Samples, string Why);
+/// <param name="Test">The test of those pairs in a line; empty where none was kept with it.</param>
+public sealed record CalibrationAdjustment(Instant At, string By, double Bias, double Slope, int Samples, string Why, string Test = "");

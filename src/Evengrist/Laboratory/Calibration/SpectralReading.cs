@@ -9,6 +9,9 @@ namespace Evengrist.Laboratory.Calibration;
 /// <param name="Outside">In what it lies outside the calibration.</param>
 public sealed record SpectralReading(double Value, double StandardUncertainty, double Leverage, double GlobalH, double Residual, OutsideCalibration Outside)
 {
+    /// <summary>What stands behind the method of a recorded reading that lies outside, so that nothing takes it for one of the method.</summary>
+    public const string OutsideMark = ", outside calibration";
+
     /// <summary>Whether it may release or price by itself.</summary>
     public bool MayDecide => Outside == OutsideCalibration.None;
 }

@@ -1,9 +1,10 @@
+using Evengrist.Laboratory.Calibration;
 using Evengrist.Ledger;
 using NodaTime;
 
 namespace Evengrist.Laboratory.Lots;
 
-/// <summary>The readings that speak for a lot: those on its packages, on the flour bins they came from, and on the mill unit while the flour was made.</summary>
+/// <summary>The readings that speak for a lot: those on its packages, on the flour bins they came from, and on the mill unit while the flour was made; none of a spectrum outside its calibration.</summary>
 /// <remarks>
 /// The way back is that of the ledger: from the packages to the places they were packed from, and on against the flow while something flowed. A unit's readings are of the
 /// flour it makes most of. When the flour was made is taken as packed less the mill's own lag: what mixes in a flour bin is not followed. Model: docs/model/lots.md.
@@ -30,7 +31,7 @@ public static class LotReadings
             found.AddRange(book.ReadingsOn(place.Id).Where(r => r.At >= from && r.At < until && (!isUnit || rules.UnitMethods.Count == 0 || rules.UnitMethods.Contains(r.Method, StringComparer.OrdinalIgnoreCase))));
         }
 
-        return [.. found.Where(r => r.At <= asOf).DistinctBy(r => r.Id).OrderBy(r => r.At).ThenBy(r => r.Id)];
+        return [.. found.Where(r => r.At <= asOf && !r.Method.EndsWith(SpectralReading.OutsideMark, StringComparison.OrdinalIgnoreCase)).DistinctBy(r => r.Id).OrderBy(r => r.At).ThenBy(r => r.Id)];
     }
 
     private static List<Place> Upstream(Book book, PlaceFlows flows, FlourLot lot, Duration lag)

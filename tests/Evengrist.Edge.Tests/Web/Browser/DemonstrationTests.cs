@@ -91,8 +91,12 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
             """);
         Assert.True(heights.Length >= 5, "The wall shows what, value, moment, limits and verdict.");
         Assert.All(heights, mm => Assert.InRange(mm, 15, 60));
-        Assert.InRange(await page.EvaluateAsync<double>("document.querySelector('.chart-wall').getBoundingClientRect().bottom"), 300, 1080);
+        const string Bottom = "document.querySelector('.chart-wall').getBoundingClientRect().bottom";
+        Assert.InRange(await page.EvaluateAsync<double>(Bottom), 300, 1080);
         Assert.InRange(await page.EvaluateAsync<double>("document.querySelector('.chart-wall circle, .chart-wall svg .signal').getBoundingClientRect().width * 531.3 / 1920"), 4.5, 15);
+        await visitor.OpenAsync("/laboratory/charts/wall?chart=UA%20WB%20Protein%20NIR&asof=2025-10-08T12:30"); // The longest words that signal.
+        await Assertions.Expect(page.Locator(".chart-wall .state.watch")).ToContainTextAsync("look: ");
+        Assert.InRange(await page.EvaluateAsync<double>(Bottom), 300, 1080);
     }
 
     [ChromiumFact]

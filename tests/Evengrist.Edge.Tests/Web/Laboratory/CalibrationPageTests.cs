@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
 using Evengrist.Edge.Tests.Web.Trucks;
 using Evengrist.Records.Laboratory;
 
@@ -57,6 +59,35 @@ public sealed class CalibrationPageTests(WebSite site)
         Assert.Contains("outside: far from the set, beyond the range", (await BodyAsync(client, Read(Csv(3, 12)))).Replace("spectrum not known, ", "", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("Choose a calibration that is kept", await BodyAsync(client, Read(Csv(3), "9 ash")), StringComparison.Ordinal);
         Assert.Contains("not on the axis of the calibration", await BodyAsync(client, Read("id,w1100,w1102\na,1,2\n")), StringComparison.Ordinal);
+
+        // Recorded on their samples, twice the same once; a number without a sample is refused.
+        foreach (var code in new[] { "s0", "s1" })
+        {
+            using var taken = await client.PostAsJsonAsync("/api/lab/samples?by=Ada", new { code, place = "F-WB", at = "2025-09-16T08:00", tests = "Protein by NIR" });
+            Assert.True(taken.IsSuccessStatusCode, await taken.Content.ReadAsStringAsync());
+        }
+
+        IEnumerable<KeyValuePair<string, string>> Record(string text) => Read(text).Concat([new("Read.Do", "record"), new("Read.Key", "k1"), new("Read.Method", "NIR"), new("Read.Instrument", "NIR-9"), new("Read.Measured", "2025-09-16T09:00")]);
+        Assert.Contains("There is no sample \"s2\"", await BodyAsync(client, Record(Csv(3))), StringComparison.Ordinal);
+        Assert.Contains("2 readings added, 0 known already", await BodyAsync(client, Record(Csv(2))), StringComparison.Ordinal);
+        Assert.Contains("0 readings added, 2 known already", await BodyAsync(client, Record(Csv(2))), StringComparison.Ordinal);
+
+        // Bias: the test first, then a further version; over HTTP the same.
+        var pairs = "sample;reference;read\n" + string.Join('\n', Enumerable.Range(0, 12).Select(i => string.Create(CultureInfo.InvariantCulture, $"s{i};{Protein(i) - 0.3};{Protein(i) + (i % 2 * 0.01)}")));
+        Dictionary<string, string> Adjust(string act, string text, string why = "new lamp") => new() { ["_handler"] = "adjust", ["Adjust.Do"] = act, ["Adjust.With"] = "1 protein", ["Adjust.Pairs"] = text, ["Adjust.Set"] = "Bias", ["Adjust.Why"] = why };
+        Assert.Contains("-0.3050", await BodyAsync(client, Adjust("look", pairs)), StringComparison.Ordinal);
+        Assert.Contains("line 2, column 2 (reference): read \"x\"", await BodyAsync(client, Adjust("look", "sample;reference;read\ns;x;1")), StringComparison.Ordinal);
+        Assert.Contains("Say why it is set", await BodyAsync(client, Adjust("keep", pairs, "")), StringComparison.Ordinal);
+        Assert.Single(SpectralCalibrations.All(site.Mill));
+        using var set = await WebSite.PostAsync(client, Page, Page, Adjust("keep", pairs));
+        Assert.Equal(HttpStatusCode.Redirect, set.StatusCode);
+        var listed = await client.GetFromJsonAsync<JsonElement>("/api/lab/calibrations");
+        Assert.Equal(-0.305, listed[1].GetProperty("adjustments")[0].GetProperty("bias").GetDouble(), 1e-9);
+        using var late = await client.PostAsJsonAsync("/api/lab/calibrations/adjust?by=Ada", new Dictionary<string, string> { ["with"] = "1 protein", ["pairs"] = pairs, ["do"] = "keep", ["set"] = "Bias", ["why"] = "x" });
+        Assert.Contains("Version 2 of protein is kept since", await late.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using var read = await client.PostAsJsonAsync("/api/lab/calibrations/read", new Dictionary<string, string> { ["with"] = "2 protein", ["text"] = Csv(1) });
+        Assert.Equal(Protein(0) - 0.305, JsonDocument.Parse(await read.Content.ReadAsStringAsync()).RootElement.GetProperty("readings")[0].GetProperty("value").GetDouble(), 0.05);
+        Assert.Contains("12 pairs: bias -0.3050 beyond", await Tickets.TextAsync(client, Page), StringComparison.Ordinal);
     }
 
     private static async Task<string> BodyAsync(HttpClient client, IEnumerable<KeyValuePair<string, string>> form)
