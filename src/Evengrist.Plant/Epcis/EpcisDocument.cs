@@ -41,7 +41,7 @@ public sealed record EpcisDocument(JsonElement Json, IReadOnlyList<EpcisEvent> E
         return json.ToJsonString(Plain);
     }
 
-    private static IEnumerable<JsonElement> Items(JsonElement context) => context.ValueKind == JsonValueKind.Array ? context.EnumerateArray() : [context];
+    private static JsonElement[] Items(JsonElement context) => context.ValueKind == JsonValueKind.Array ? [.. context.EnumerateArray()] : [context];
 
     private string? Text(string name) => new Part(Json, PathTo.Root).Member(name) is { IsText: true } text ? text.Text : null;
 }

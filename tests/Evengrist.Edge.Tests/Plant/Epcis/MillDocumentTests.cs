@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using Evengrist.Ledger;
 using Evengrist.Plant.Epcis;
 using Evengrist.Plant.Epcis.Writing;
