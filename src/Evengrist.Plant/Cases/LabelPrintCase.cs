@@ -23,7 +23,9 @@ public sealed class LabelPrintCase
           "item":          number of the bag as a trade item (GTIN), with its check digit
           "netKilograms":  net weight of one bag, kg as it lies, below 1000, at most three decimals
           "lot":           its lot, at most 20 characters that a symbol can hold
-          "bestBefore":    a date such as "2026-10-07"
+          "bestBefore":    a date such as "2026-10-07"; may be left out where the next two are given
+          "made":          the milling day; then a bag's label says it and its number in the year. May be left out
+          "keepsMonths":   how long the flour keeps, 1 to 60
           "contains":      allergens besides wheat, which always stands there; may be left out
           "serial":        the bag's own number; may be left out. Only of a bag
           "pallet":        number of the pallet (SSCC), with its check digit; makes it the label of a pallet
@@ -43,7 +45,7 @@ public sealed class LabelPrintCase
 
     private static LabelPrintCase? Of(JsonNode root)
     {
-        if (!root.IsObject("mill", "flour", "item", "netKilograms", "lot", "bestBefore", "contains", "serial", "pallet", "bags", "size"))
+        if (!root.IsObject("mill", "flour", "item", "netKilograms", "lot", "bestBefore", "made", "keepsMonths", "contains", "serial", "pallet", "bags", "size"))
         {
             return null;
         }
@@ -52,7 +54,9 @@ public sealed class LabelPrintCase
         var item = Key<Gtin>(root, "item", text => Gtin.TryParse(text, out var key, out var refusal) ? (key, null) : (null, refusal));
         var lot = Key<LotCode>(root, "lot", text => LotCode.TryParse(text, out var key, out var refusal) ? (key, null) : (null, refusal));
         var kilograms = root.Member("netKilograms")?.Number(0.001m, 999.999m);
-        var bestBefore = Date(root);
+        var made = Date(root, "made", required: false);
+        var months = root.Member("keepsMonths", required: false)?.Whole(1, PackDates.MostMonths);
+        var bestBefore = Date(root, "bestBefore", required: made is null || months is null) ?? (made is { } day && months is { } keeps ? PackDates.BestBefore(day, keeps) : null);
         var contains = root.Member("contains", required: false)?.Items(12).Select(i => i.Text()).ToArray() ?? [];
         var isPallet = root.Has("pallet");
         var unit = isPallet ? Key<Sscc>(root, "pallet", text => Sscc.TryParse(text, out var key, out var refusal) ? (key, null) : (null, refusal)) : null;
@@ -70,7 +74,7 @@ public sealed class LabelPrintCase
         }
 
         return item is null || lot is null || kilograms is null || bestBefore is null || bags is null || size is null || (isPallet && unit is null)
-            ? null : new LabelPrintCase(new LabelCase(mill, flour, item, kilograms.Value, lot, bestBefore.Value, contains), unit, bags.Value, serial, size);
+            ? null : new LabelPrintCase(new LabelCase(mill, flour, item, kilograms.Value, lot, bestBefore.Value, contains) { Made = made }, unit, bags.Value, serial, size);
     }
 
     private static T? Key<T>(JsonNode root, string name, Func<string, (T?, string?)> read)
@@ -90,9 +94,9 @@ public sealed class LabelPrintCase
         return key;
     }
 
-    private static LocalDate? Date(JsonNode root)
+    private static LocalDate? Date(JsonNode root, string name, bool required)
     {
-        if (root.Member("bestBefore") is not { } member)
+        if (root.Member(name, required) is not { } member)
         {
             return null;
         }

@@ -15,6 +15,8 @@ public sealed class SolidsShareTests
     [InlineData("13.0", "12mb", "14mb", "12.705", "0.0005")]
     [InlineData("13.0", "12mb", "dry", "14.773", "0.0005")]
     [InlineData("0.50", "13.8mb", "14mb", "0.4988", "0.00005")]
+    [InlineData("12.5", "13.2mb", "14mb", "12.384793", "0.0000005")]
+    [InlineData("12.5", "13.2mb", "12mb", "12.672811", "0.0000005")]
     [InlineData("13.1", "12mb", "dry", "14.89", "0.01")]
     [InlineData("13.1", "12mb", "14mb", "12.80", "0.01")]
     [InlineData("13.1", "12mb", "13.5mb", "12.88", "0.01")]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Evengrist.Packing.Codes;
 using Evengrist.Plant.Gs1;
 using Evengrist.Plant.Gs1.Checks;
 using Evengrist.Plant.Gs1.Links;
@@ -36,6 +37,11 @@ public static class BagLabel
         write.Rule();
         write.Line("Lot " + label.Lot.Text, 18, bold: true);
         write.Line("Best before " + LabelWriter.Date(label.BestBefore), 16, bold: true);
+        if (label.Made is { } made)
+        {
+            write.Line($"Milled {LabelWriter.Date(made)}, day {PackDates.DayNumber(made)}", 9);
+        }
+
         write.Cautions(label, 10);
         write.Paragraph("Wash hands, bowls and surfaces after they touched it.", 10);
         write.Rule();

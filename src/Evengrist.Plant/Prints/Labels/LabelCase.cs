@@ -11,4 +11,8 @@ namespace Evengrist.Plant.Prints.Labels;
 /// <param name="Lot">Its lot.</param>
 /// <param name="BestBefore">Best before.</param>
 /// <param name="Contains">Allergens besides wheat, which always stands there.</param>
-public sealed record LabelCase(string Mill, string Flour, Gtin Item, decimal NetKilograms, LotCode Lot, LocalDate BestBefore, IReadOnlyList<string> Contains);
+public sealed record LabelCase(string Mill, string Flour, Gtin Item, decimal NetKilograms, LotCode Lot, LocalDate BestBefore, IReadOnlyList<string> Contains)
+{
+    /// <summary>Milling day; null where the label does not say it.</summary>
+    public LocalDate? Made { get; init; }
+}
