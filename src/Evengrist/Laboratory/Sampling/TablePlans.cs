@@ -26,7 +26,7 @@ public static class TablePlans
         [Severity.Reduced] = (14, ReducedSizes, ["0/1", Up, Down, "0/2", "1/3", "1/4", "2/5", "3/6", "5/8", "7/10", "10/13"]),
     };
 
-    /// <summary>Whether a plan was read, through R package AQLSchemes 1.7-2 or a transcription of the standard's scan in a public repository; else it follows from the diagonals.</summary>
+    /// <summary>Whether a plan was read, through R package AQLSchemes 1.7-2 or a public copy typed from the scan of the standard; else it follows from the diagonals.</summary>
     public static bool IsRead(Severity severity, char letter, double limitPercent) => limitPercent is >= 0.65 and <= 6.5 && severity switch
     {
         Severity.Normal => letter is >= 'C' and <= 'N',

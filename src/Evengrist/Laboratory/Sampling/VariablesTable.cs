@@ -2,7 +2,7 @@ namespace Evengrist.Laboratory.Sampling;
 
 /// <summary>Plans by variables of MIL-STD-414, standard deviation not known, one limit, form 1: accepted where (limit − mean)/s is at least k on the good side.</summary>
 /// <remarks>
-/// Public domain. Factors of 0.65, 1.0 and 2.5 % read through R package Planesmuestra 0.1; those of B to J at the other limits read in a public transcription of the scan; the rest, and the arrows, from memory (<see cref="IsRead"/>).
+/// Public domain. Factors of 0.65, 1.0 and 2.5 % read through R package Planesmuestra 0.1; those of B to J at the other limits read in a public copy made from the scan; the rest, and the arrows, from memory (<see cref="IsRead"/>).
 /// Reduced plans are not here. Model: docs/model/acceptance-sampling.md.
 /// </remarks>
 public static class VariablesTable
@@ -18,7 +18,7 @@ public static class VariablesTable
 
     private static readonly int[] Sizes = [3, 4, 5, 7, 10, 15, 20, 25, 30, 35, 40, 50, 75, 100, 150, 200];
 
-    // Lot sizes of MIL-STD-414, table A-2: from memory, and equal in five public transcriptions that are not independent of each other.
+    // Lot sizes of MIL-STD-414, table A-2: from memory, and equal in five public copies that are not independent of each other.
     private static readonly (int Most, string Letters)[] Lots =
     [
         (8, "BBBBC"), (15, "BBBBD"), (25, "BBBCE"), (40, "BBBDF"), (65, "BBCEG"), (110, "BBDFH"), (180, "BCEGI"), (300, "BDFHJ"), (500, "CEGIK"), (800, "DFHJL"), (1300, "EGIKL"), (3200, "FHJLM"),

@@ -95,7 +95,7 @@ public sealed class AcceptanceSamplingTests
     [InlineData(Severity.Tightened, 'K', "125 1/2|125 2/3|125 3/4|125 5/6|125 8/9|125 12/13")]
     [InlineData(Severity.Reduced, 'J', "32 0/2|32 1/3|32 1/4|32 2/5|32 3/6|32 5/8")]
     [InlineData(Severity.Reduced, 'K', "50 1/3|50 1/4|50 2/5|50 3/6|50 5/8|50 7/10")]
-    // The same columns in a transcription of the standard's scan in a public repository (normal plans alone: its tightened ones break the law below).
+    // The same columns in a public copy typed from the scan of the standard (normal plans alone: its tightened ones break the law below).
     [InlineData(Severity.Normal, 'C', "20 0/1|13 0/1|8 0/1|5 0/1|3 0/1|8 1/2")]
     [InlineData(Severity.Normal, 'M', "315 5/6|315 7/8|315 10/11|315 14/15|315 21/22|200 21/22")]
     [InlineData(Severity.Normal, 'N', "500 7/8|500 10/11|500 14/15|500 21/22|315 21/22|200 21/22")]
