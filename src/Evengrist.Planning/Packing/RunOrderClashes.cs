@@ -8,16 +8,17 @@ internal static class RunOrderClashes
     /// <summary>The demands that clash; empty where there is no order even without any of them.</summary>
     public static IReadOnlyList<string> Of(RunOrderSpec spec, Func<RunOrderSpec, bool> isImpossible)
     {
-        var kept = All(spec).ToList();
+        Demand[] all = [.. All(spec)];
+        var kept = all.ToList();
         if (isImpossible(Without(kept)))
         {
             return [];
         }
 
-        foreach (var demand in kept.ToArray())
+        foreach (var demand in all)
         {
             var others = kept.Where(d => d != demand).ToList();
-            if (isImpossible(Without(All(spec).Where(d => others.All(o => o.Words != d.Words)))))
+            if (isImpossible(Without(all.Where(d => !others.Contains(d)))))
             {
                 kept = others;
             }

@@ -30,7 +30,7 @@ public static class RunOrderSolver
         return outcome switch
         {
             RunOrderSolved solved => solved with { Took = Stopwatch.GetElapsedTime(began) },
-            _ when isImpossible => new RunOrderClash(RunOrderClashes.Of(spec, s => Within(s, options, mayOverflow: true).IsImpossible)),
+            _ when isImpossible => new RunOrderClash(RunOrderClashes.Of(spec, s => IsImpossible(s, options))),
             _ => outcome,
         };
     }
@@ -51,6 +51,17 @@ public static class RunOrderSolver
         return RunPlanCheck.Broken(spec, plan) is { Count: > 0 } broken
             ? (new RunOrderNotSolved($"The solver's plan did not pass the check and is not shown: {string.Join(" ", broken)}"), false)
             : (Solved(spec, plan, solver, status), false);
+    }
+
+    // Whether there is no order at all: the first one found will do.
+    private static bool IsImpossible(RunOrderSpec spec, RunOrderOptions options)
+    {
+        var model = new RunOrderModel(spec);
+        model.Bins(mayOverflow: true);
+        model.Begin(options.From ?? PlainOrder.EarliestDue(spec));
+        var solver = Solver(options.Longest);
+        solver.StringParameters += ",stop_after_first_solution:true";
+        return solver.Solve(model.Model) == CpSolverStatus.Infeasible;
     }
 
     private static RunOrderSolved Solved(RunOrderSpec spec, RunPlan plan, CpSolver solver, CpSolverStatus status)

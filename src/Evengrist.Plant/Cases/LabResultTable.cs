@@ -16,21 +16,8 @@ public sealed record LabResultTable(IReadOnlyList<(int Line, string Sample, Inst
     /// <summary>Reads a file: all of it, or every fault with line and column. Whether the results can be taken is asked when they are to be recorded.</summary>
     /// <param name="stream">The file.</param>
     /// <param name="zone">Zone of times without an offset.</param>
-    public static Parsed<LabResultTable> Read(Stream stream, DateTimeZone zone) => TableReader.Read(stream, null, Most).Then(table =>
-    {
-        List<Fault> faults = [];
-        var at = FileHeadings.Read(table, LabResultColumns.All, faults);
-        if (faults.Count > 0)
-        {
-            return Parsing.Failed<LabResultTable>(faults);
-        }
-
-        var mark = FileHeadings.Mark(table);
-        (int, string, Instant, ResultEntry)?[] rows = [.. table.Rows.Select(row => Row(new FileLine(row, at, mark, faults), zone))];
-        return faults.Count > 0 ? Parsing.Failed<LabResultTable>([.. faults.Take(Most.Faults)])
-            : rows.Length == 0 ? Parsing.Failed<LabResultTable>(Fault.OfFile("a heading alone", "rows below it, one for each value"))
-            : Parsing.Got(new LabResultTable([.. rows.Select(r => r!.Value)]));
-    });
+    public static Parsed<LabResultTable> Read(Stream stream, DateTimeZone zone) => CsvRows.Of(stream, Most, LabResultColumns.All, "one for each value", line => Row(line, zone))
+        .Then(rows => Parsing.Got(new LabResultTable([.. rows.Select(r => r!.Value)])));
 
     private static (int, string, Instant, ResultEntry)? Row(FileLine line, DateTimeZone zone)
     {
@@ -45,7 +32,7 @@ public sealed record LabResultTable(IReadOnlyList<(int Line, string Sample, Inst
             line.Fault("measured", expected);
         }
 
-        var what = Enum.GetValues<Property>().FirstOrDefault(p => p != Property.None && (p.Words().Equals(line["property"], StringComparison.OrdinalIgnoreCase) || p.ToString().Equals(line["property"], StringComparison.OrdinalIgnoreCase)));
+        var what = Readings.Called(line["property"]);
         if (what == Property.None)
         {
             line.Fault("property", "a property such as protein, moisture, ash, wet gluten or falling number");

@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using NodaTime;
 
 namespace Evengrist.Plant.Epcis;
 
@@ -15,20 +14,17 @@ public sealed record EpcisDocument(JsonElement Json, IReadOnlyList<EpcisEvent> E
 {
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    /// <summary>When it was made; null for an event by itself.</summary>
-    public Instant? Created => Text("creationDate") is { } text ? EventTime.Of(text) : null;
-
-    /// <summary>Who sent it, where it says so.</summary>
-    public string Sender => Text("sender") ?? "";
-
     /// <summary>Each event by its hash, as JSON that stands by itself: with the prefixes of the document.</summary>
     public IReadOnlyList<(string Hash, string Json)> Alone() => [.. Events.Select(e => (e.Hash, ByItself(e)))];
 
     /// <summary>Hash of the document as it came, byte for byte of what it says.</summary>
     public string Fingerprint() => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Json.GetRawText())));
 
-    internal static EpcisDocument Of(Part root, IReadOnlyList<Part> events, IReadOnlyList<Fault> asked) =>
-        new(root.Json, [.. events.Select(e => EpcisEvent.Of(e, root))], asked);
+    internal static EpcisDocument Of(Part root, IReadOnlyList<Part> events, IReadOnlyList<Fault> asked)
+    {
+        var prefixes = new Prefixes(root.Member("@context"));
+        return new(root.Json, [.. events.Select(e => EpcisEvent.Of(e, prefixes))], asked);
+    }
 
     private string ByItself(EpcisEvent told)
     {
@@ -42,6 +38,4 @@ public sealed record EpcisDocument(JsonElement Json, IReadOnlyList<EpcisEvent> E
     }
 
     private static JsonElement[] Items(JsonElement context) => context.ValueKind == JsonValueKind.Array ? [.. context.EnumerateArray()] : [context];
-
-    private string? Text(string name) => new Part(Json, PathTo.Root).Member(name) is { IsText: true } text ? text.Text : null;
 }

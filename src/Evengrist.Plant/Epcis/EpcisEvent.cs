@@ -48,12 +48,12 @@ public sealed record EpcisEvent(JsonElement Json, string PreHash, string Hash)
     public static EpcisEvent Alone(string json)
     {
         var part = new Part(JsonElement.Parse(json), PathTo.Root);
-        return Of(part, part);
+        return Of(part, Prefixes.None);
     }
 
-    internal static EpcisEvent Of(Part part, Part document)
+    internal static EpcisEvent Of(Part part, Prefixes document)
     {
-        var before = EventHash.PreHash(part, new Prefixes(document.Member("@context"), part.Member("@context")));
+        var before = EventHash.PreHash(part, part.Member("@context") is { } own ? new Prefixes(own, document) : document);
         return new EpcisEvent(part.Json, before, EventHash.Of(before));
     }
 

@@ -95,7 +95,7 @@ internal static class EventHash
         _ => [HashValue.Of(part.Json) is { Length: > 0 } value ? $"{name}={value}" : name],
     };
 
-    private static string Member(Part part, string name, Func<Part, string, Prefixes, string> write) => part.Member(name) is { } member ? write(member, name, new Prefixes()) : "";
+    private static string Member(Part part, string name, Func<Part, string, Prefixes, string> write) => part.Member(name) is { } member ? write(member, name, Prefixes.None) : "";
 
     private static string Keyed(string name, string value) => value.Length > 0 ? $"{name}={value}" : "";
 

@@ -102,7 +102,7 @@ internal static class MeaningRules
     {
         foreach (var part in events)
         {
-            if (part.Member("eventID") is { } id && part.Member("errorDeclaration") is { } error && error.Items("correctiveEventIDs").Any(c => c.Text == id.Text))
+            if (part.Member("eventID") is { Text: var id } && part.Member("errorDeclaration") is { } error && error.Items("correctiveEventIDs").Any(c => c.Text == id))
             {
                 faults.Add(error.Told("correctiveEventIDs names the event itself: what corrects an event is another one."));
             }

@@ -7,22 +7,27 @@ internal sealed class Prefixes
 {
     private readonly Dictionary<string, string> byPrefix = new(StringComparer.Ordinal);
 
-    public Prefixes(params ReadOnlySpan<Part?> contexts)
+    private readonly Prefixes? outer;
+
+    /// <param name="context">The @context; null where there is none.</param>
+    /// <param name="outer">Those of the document round an event: an event's own come first.</param>
+    public Prefixes(Part? context, Prefixes? outer = null)
     {
-        foreach (var context in contexts)
+        this.outer = outer;
+        if (context is { } given)
         {
-            if (context is { } given)
-            {
-                Take(given.Json);
-            }
+            Take(given.Json);
         }
     }
+
+    /// <summary>No prefix at all.</summary>
+    public static Prefixes None { get; } = new(null);
 
     /// <summary>A member's name as the event hash writes it: the namespace in braces and the local name.</summary>
     public string Long(string name)
     {
         var colon = name.IndexOf(':', StringComparison.Ordinal);
-        if (colon > 0 && byPrefix.TryGetValue(name[..colon], out var space))
+        if (colon > 0 && Find(name[..colon]) is { } space)
         {
             return $"{{{space}}}{name[(colon + 1)..]}";
         }
@@ -31,6 +36,8 @@ internal sealed class Prefixes
         var end = name.LastIndexOfAny(['/', '#', ':']);
         return end > 0 && colon >= 0 ? $"{{{name[..(end + 1)]}}}{name[(end + 1)..]}" : name;
     }
+
+    private string? Find(string prefix) => byPrefix.GetValueOrDefault(prefix) ?? outer?.Find(prefix);
 
     private void Take(JsonElement context)
     {

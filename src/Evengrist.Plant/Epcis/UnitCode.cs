@@ -20,9 +20,6 @@ public sealed record UnitCode(string Code, string Name, decimal? Kilograms = nul
         new("KSD", "kilogram of substance 90 % dry"), new("MND", "kilogram, dry weight"), new("BG", "bag", Deleted: true),
     }.ToFrozenDictionary(u => u.Code, StringComparer.Ordinal);
 
-    /// <summary>All of them, by code.</summary>
-    public static IReadOnlyList<UnitCode> All { get; } = [.. ByCode.Values.OrderBy(u => u.Code, StringComparer.Ordinal)];
-
     /// <summary>The unit with the code; null where it is none of these.</summary>
     public static UnitCode? Find(string code) => ByCode.GetValueOrDefault(code);
 

@@ -15,11 +15,7 @@ public static class InstrumentChecks
     }
 
     /// <summary>How every instrument of the laboratory stands at a moment.</summary>
-    public static IReadOnlyList<InstrumentStanding> Standings(Mill mill, Instant at)
-    {
-        InstrumentCheck[] checks = [.. All(mill).Select(c => c.Check)];
-        return [.. KeepLabInstruments.Newest(mill).Instruments.Instruments.Select(i => InstrumentStanding.Of(i, checks, at))];
-    }
+    public static IReadOnlyList<InstrumentStanding> Standings(Mill mill, Instant at) => Record(mill, at).Standings(at);
 
     /// <summary>What is known of the laboratory's instruments at a moment, as it bears on their readings.</summary>
     public static InstrumentRecord Record(Mill mill, Instant at)

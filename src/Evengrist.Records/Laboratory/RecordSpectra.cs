@@ -19,7 +19,7 @@ public sealed record RecordSpectra(string Key, KeptCalibration With, IReadOnlyLi
 {
     private CalibrationPurpose Purpose => With.Calibration.Purpose;
 
-    private Property What => Enum.GetValues<Property>().FirstOrDefault(p => p != Property.None && (p.Words().Equals(Purpose.Property.Trim(), StringComparison.OrdinalIgnoreCase) || p.ToString().Equals(Purpose.Property.Trim(), StringComparison.OrdinalIgnoreCase)));
+    private Property What => Readings.Called(Purpose.Property.Trim());
 
     private Basis Basis => Basis.TryParse(Purpose.Basis, out var basis) ? basis : default;
 

@@ -7,6 +7,7 @@ using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Plant.Imports;
 using Evengrist.Records;
 using Evengrist.Records.Tracing;
+using Evengrist.Web.Sights;
 using Evengrist.Web.Start;
 using NodaTime;
 
@@ -58,7 +59,7 @@ public static class EpcisApi
         [Description("What happened before then.")] string? until, [Description("How bins are taken to empty: fifo (when left out), core or stirred.")] string? outflow)
     {
         var (mill, (begin, beginSays), (end, endSays)) = (door.Mill!, Moment(from), Moment(until));
-        Outflow? hypothesis = outflow switch { null or "" or "fifo" => Outflow.FirstInFirstOut, "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => null };
+        var hypothesis = string.IsNullOrEmpty(outflow) ? Outflow.FirstInFirstOut : OutflowWords.Read(outflow);
         if (hypothesis is null || beginSays.Length > 0 || endSays.Length > 0 || (string.IsNullOrWhiteSpace(code) ? begin is null || end is null || end <= begin : begin is not null || end is not null))
         {
             return MixApi.Refuse([hypothesis is null ? "outflow: fifo, core or stirred." : beginSays.Length + endSays.Length > 0 ? $"A moment looks like {beginSays}{endSays}." : "Give either code, or both from and a later until."], "Not written");

@@ -14,6 +14,10 @@ public static class Readings
     /// <summary>The property in the words of the mill: <c>protein</c>, <c>test weight</c>.</summary>
     public static string Words(this Property what) => what.Trait().Words;
 
+    /// <summary>The property of a name or of its words, whatever the case; none where it is neither.</summary>
+    public static Property Called(string text) =>
+        Enum.GetValues<Property>().FirstOrDefault(p => p != Property.None && (p.Words().Equals(text, StringComparison.OrdinalIgnoreCase) || p.ToString().Equals(text, StringComparison.OrdinalIgnoreCase)));
+
     /// <summary>What is wrong with a reading and what to do, in a sentence; null where nothing is.</summary>
     public static string? Fault(Reading reading)
     {

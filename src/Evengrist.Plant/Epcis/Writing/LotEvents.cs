@@ -29,13 +29,13 @@ internal sealed class LotEvents(Book book, Lots lots, MillNames names, Outflow o
     {
         var place = book[lots.Parcels.PlaceOf(parcel)];
         return new WrittenEvent("AggregationEvent", lots.Parcels[parcel].Until, zone).Set("parentID", names.Unit(place))
-            .Kilograms("childQuantityList", (lots.NameOf(parcel), lots.Making(parcel).Made)).Set("action", "ADD").Set("bizStep", place.Kind == PlaceKind.BulkLoad ? "loading" : "packing").Set("disposition", "in_progress")
+            .Kilograms("childQuantityList", (lots.NameOf(parcel), lots.KilogramsOf(parcel))).Set("action", "ADD").Set("bizStep", place.Kind == PlaceKind.BulkLoad ? "loading" : "packing").Set("disposition", "in_progress")
             .At("readPoint", ReadPoint(parcel, place)).At("bizLocation", names.Site);
     }
 
     /// <summary>A lot lies in a bin as a layer.</summary>
     public WrittenEvent Stored(int parcel) => new WrittenEvent("ObjectEvent", lots.Parcels[parcel].Until, zone)
-        .Kilograms("quantityList", (lots.NameOf(parcel), Evengrist.Quantities.Mass.FromGrams((long)Math.Round(lots.Parcels.GramsOf(parcel))).Kilograms)).Set("action", "OBSERVE").Set("bizStep", "storing").Set("disposition", "in_progress")
+        .Kilograms("quantityList", (lots.NameOf(parcel), lots.KilogramsOf(parcel))).Set("action", "OBSERVE").Set("bizStep", "storing").Set("disposition", "in_progress")
         .At("readPoint", names.Inside(book[lots.Parcels.PlaceOf(parcel)])).At("bizLocation", names.Site);
 
     // A unit was filled where the movement came from.

@@ -76,11 +76,14 @@ internal sealed class Lots
         return names.Lot($"{place.Code}-{began}" + (further.TryGetValue(parcel, out var number) ? string.Create(CultureInfo.InvariantCulture, $"-{number}") : ""), place.Material);
     }
 
+    /// <summary>Mass of a parcel, to the gram.</summary>
+    public decimal KilogramsOf(int parcel) => MassOf(parcel).Kilograms;
+
     /// <summary>What a made parcel was made of: lots with kilograms, and water; together its mass to the gram.</summary>
     public (IReadOnlyList<(string Lot, decimal Kilograms)> From, decimal Water, decimal Made) Making(int parcel)
     {
         var parents = Parcels.Rows.ParentsOf(parcel).ToArray();
-        var mass = Mass.FromGrams((long)Math.Round(Parcels.GramsOf(parcel)));
+        var mass = MassOf(parcel);
 
         // What flowed at even rates can leave a share some 1e-15 below zero: nothing.
         var shares = Array.ConvertAll(Parcels.Rows.SharesOf(parcel).ToArray(), s => Math.Max(0, s));
@@ -89,4 +92,6 @@ internal sealed class Lots
             [.. parts.Where(p => !IsWater(p.Second) && p.First > Mass.Zero).GroupBy(p => NameOf(p.Second)).Select(g => (g.Key, g.Sum(p => p.First.Kilograms)))],
             parts.Where(p => IsWater(p.Second)).Sum(p => p.First.Kilograms), mass.Kilograms);
     }
+
+    private Mass MassOf(int parcel) => Mass.FromGrams((long)Math.Round(Parcels.GramsOf(parcel)));
 }

@@ -36,7 +36,7 @@ internal sealed class ToldEvents
         var planned = new List<(Instant At, Sort Sort, int Index)>();
         for (var m = 0; m < book.Movements.Count; m++)
         {
-            if (scope.Movement(m) && facts.Of(book.Movements[m]) is not null)
+            if (scope.Movement(m))
             {
                 planned.Add((book.Movements[m].At, Sort.Fact, m));
             }
@@ -52,7 +52,7 @@ internal sealed class ToldEvents
 
         for (var h = 0; h < book.Happenings.Count; h++)
         {
-            if (scope.Happening(book.Happenings[h]) && facts.Of(book.Happenings[h]) is not null)
+            if (scope.Happening(book.Happenings[h]))
             {
                 planned.Add((book.Happenings[h].At, Sort.Happening, h));
             }

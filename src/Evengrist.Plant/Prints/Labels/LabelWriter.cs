@@ -78,7 +78,7 @@ internal sealed class LabelWriter(LabelSize size)
         Paragraph("Raw flour: not ready to eat. Cook or bake before eating.", points, room: room);
     }
 
-    public static string Weight(decimal kilograms) => string.Create(CultureInfo.InvariantCulture, $"{kilograms:0.###} kg ({Math.Floor(kilograms / 0.45359237m * 10) / 10:0.#} lb)");
+    public static string Weight(decimal kilograms) => string.Create(CultureInfo.InvariantCulture, $"{kilograms:0.###} kg ({Math.Floor(kilograms * 1000 / Quantities.Mass.GramsPerPound * 10) / 10:0.#} lb)");
 
     public static string Date(NodaTime.LocalDate date) => date.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
 

@@ -33,7 +33,8 @@ public sealed record BenchSight(
         var (planned, taken, places) = mill.Ask(view => (PlannedSample.Of(plan, view.Book, at), TakenSample.Within(view.Book, at - Duration.FromDays(Days), at),
             view.Book.Places.Where(p => p.Kind is PlaceKind.MillUnit or PlaceKind.FlourBin or PlaceKind.PackingLine).Select(p => p.Code).ToArray()));
         var tested = taken.Reverse().Where(s => s.Readings.Count > 0).Take(MostTested).Select(s => (s, LabRounds.Of(mill, s, methods))).ToArray();
-        return new(methods, (plan, version), InstrumentChecks.Standings(mill, at), planned, [.. taken.Where(s => !s.IsTested)], tested, places, InstrumentChecks.Record(mill, at));
+        var instruments = InstrumentChecks.Record(mill, at);
+        return new(methods, (plan, version), instruments.Standings(at), planned, [.. taken.Where(s => !s.IsTested)], tested, places, instruments);
     }
 
     /// <summary>Instruments that serve a method.</summary>

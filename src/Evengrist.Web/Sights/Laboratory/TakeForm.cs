@@ -75,7 +75,7 @@ public sealed class TakeForm
         foreach (var part in (Tests ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var halves = part.Split(" by ", 2, StringSplitOptions.TrimEntries);
-            if (halves.Length == 2 && Enum.GetValues<Property>().FirstOrDefault(p => p != Property.None && (p.ToString().Equals(halves[0], StringComparison.OrdinalIgnoreCase) || p.Words().Equals(halves[0], StringComparison.OrdinalIgnoreCase))) is var what && what != Property.None)
+            if (halves.Length == 2 && Readings.Called(halves[0]) is var what && what != Property.None)
             {
                 tests.Add(new SampleTest(what, halves[1]));
             }

@@ -16,6 +16,10 @@ public sealed class InstrumentRecord(LabInstruments instruments, IEnumerable<Ins
     /// <summary>A laboratory that wrote down no instrument: nothing is applied and nothing speaks against a reading.</summary>
     public static InstrumentRecord None { get; } = new(LabInstruments.Start, [], DateTimeZone.Utc);
 
+    /// <summary>How every instrument stands at a moment.</summary>
+    /// <param name="at">The moment; later checks do not count.</param>
+    public IReadOnlyList<InstrumentStanding> Standings(Instant at) => [.. instruments.Instruments.Select(i => InstrumentStanding.Of(i, checks[i.Code], at))];
+
     /// <summary>The setting that is to be applied here to a reading; null where the instrument applied its own or none is written down.</summary>
     public InstrumentCalibration? ToApply(Reading reading)
     {
@@ -43,7 +47,7 @@ public sealed class InstrumentRecord(LabInstruments instruments, IEnumerable<Ins
     {
         if (InstrumentStanding.Of(instrument, checks[instrument.Code], at) is { NeedsReason: true } standing)
         {
-            return $"{instrument.Code} was {(standing.State == InstrumentState.Out ? "out of check" : "overdue for its check")} on {at}: {standing.Why}";
+            return $"{instrument.Code} was {standing.Doubt} on {at}: {standing.Why}";
         }
 
         return instrument.Tolerances.Select(t => (Tolerance: t, Next: checks[instrument.Code].FirstOrDefault(c => c.What == t.What && c.At > at))).FirstOrDefault(n => n.Next?.Passes(n.Tolerance) == false) is { Next: { } failed, Tolerance: var tolerance }

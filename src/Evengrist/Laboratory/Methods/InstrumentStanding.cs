@@ -15,6 +15,9 @@ public sealed record InstrumentStanding(LabInstrument Instrument, InstrumentStat
     /// <summary>Whether a result by it needs a person's reason.</summary>
     public bool NeedsReason => State is InstrumentState.Overdue or InstrumentState.Out;
 
+    /// <summary>What speaks against it, after "is" or "was"; said where <see cref="NeedsReason"/>.</summary>
+    public string Doubt => State == InstrumentState.Out ? "out of check" : "overdue for its check";
+
     /// <summary>The state in words.</summary>
     public string Words => State switch
     {

@@ -74,7 +74,7 @@ public sealed class ResultModel(LabMethods methods, IReadOnlyList<InstrumentStan
         return standings.FirstOrDefault(s => s.Instrument.Code.Equals(instrument, StringComparison.OrdinalIgnoreCase)) is not { } standing
             ? standings.Count == 0 ? [] : [new($"{what}: there is no instrument \"{instrument}\" in the table. Add it there first, or look for a typing error.", false)]
             : !string.IsNullOrWhiteSpace(entry.Method) && !standing.Instrument.Serves(entry.Method) ? [new($"{what}: {standing.Instrument.Code} does not serve {entry.Method}; it serves {string.Join(", ", standing.Instrument.Methods)}.", false)]
-            : standing.NeedsReason ? [new($"{standing.Instrument.Code} is {(standing.State == InstrumentState.Out ? "out of check" : "overdue for its check")}: {standing.Why} A result by it is taken only with a reason.", true)]
+            : standing.NeedsReason ? [new($"{standing.Instrument.Code} is {standing.Doubt}: {standing.Why} A result by it is taken only with a reason.", true)]
             : [];
     }
 

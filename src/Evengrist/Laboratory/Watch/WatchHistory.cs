@@ -8,7 +8,7 @@ namespace Evengrist.Laboratory.Watch;
 internal sealed record WatchHistory(WatchJury Jury, PairSums Sums, int Pairs, WatchVerdict Moved)
 {
     /// <summary>What the pairs so far say by themselves.</summary>
-    public WatchFinding Finding => Jury.Judge(Sums, Pairs);
+    public WatchFinding Finding => field ??= Jury.Judge(Sums, Pairs);
 
     /// <summary>Whether nothing moved.</summary>
     public bool IsQuiet => Moved == WatchVerdict.None && Jury.IsQuiet(Finding);

@@ -14,9 +14,6 @@ public sealed record Gtin
     /// <summary>The 14 digits.</summary>
     public string Digits { get; }
 
-    /// <summary>The first digit: 0 for the item itself, 1 to 8 for packings of it, 9 for a measure that varies.</summary>
-    public int Indicator => Digits[0] - '0';
-
     /// <summary>Reads a number of 8, 12, 13 or 14 digits; spaces round it do not matter.</summary>
     /// <param name="text">What was typed or scanned.</param>
     /// <param name="gtin">The number.</param>

@@ -14,9 +14,6 @@ public sealed record Sscc
     /// <summary>The 18 digits.</summary>
     public string Digits { get; }
 
-    /// <summary>The first digit, free to choose: ten times as many numbers.</summary>
-    public int Extension => Digits[0] - '0';
-
     /// <summary>Reads 18 digits; spaces round them do not matter.</summary>
     /// <param name="text">What was typed or scanned.</param>
     /// <param name="sscc">The number.</param>

@@ -12,7 +12,7 @@ public static class RunPlanCheck
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. OfLines(spec, plan), .. OfRuns(spec, plan), .. OfCrew(spec, plan), .. spec.Bins.Where(b => RanDry(plan, b) is not null).Select(b => $"Bin {b.Code} runs dry at minute {RanDry(plan, b)}.")];
+        return [.. OfLines(spec, plan), .. OfRuns(spec, plan), .. OfCrew(spec, plan), .. spec.Bins.Select(b => (b.Code, Minute: RanDry(plan, b))).Where(b => b.Minute is not null).Select(b => $"Bin {b.Code} runs dry at minute {b.Minute}.")];
     }
 
     /// <summary>When a bin holds more than it can, with all the mill makes: the mill would choke. Null where it never does.</summary>
