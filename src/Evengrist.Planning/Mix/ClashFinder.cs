@@ -1,5 +1,6 @@
 using System.Globalization;
 using Evengrist.Mix;
+using Evengrist.Planning.Solving;
 
 namespace Evengrist.Planning.Mix;
 
@@ -12,29 +13,9 @@ internal sealed class ClashFinder(MixSpec spec, MixSearchOptions options, Cancel
     /// <summary>The clash; null where the question without any demand has no answer either, which only a fault of ours can bring about.</summary>
     public MixClash? Find(IReadOnlyList<LeftOut> leftOut)
     {
-        var clash = Smallest();
-        return clash is null ? null : new MixClash([.. clash.Select(d => d.Words)], [.. clash.Select(Alone).OfType<Remedy>()], Together(), leftOut);
-    }
-
-    // Deletion filter: a demand without which there is still no answer is left out; what remains clashes, and nothing in it can be spared.
-    private List<Demand>? Smallest()
-    {
-        var kept = Demand.AllOf(spec).ToList();
-        if (!IsPossible(Without(kept)))
-        {
-            return null;
-        }
-
-        foreach (var demand in kept.ToArray())
-        {
-            var others = kept.Where(d => d != demand).ToList();
-            if (!IsPossible(Only(others)))
-            {
-                kept = others;
-            }
-        }
-
-        return kept;
+        Demand[] all = [.. Demand.AllOf(spec)];
+        return DeletionFilter.Find(all, kept => IsPossible(Without(all.Except(kept)))) is { Demands: var clash }
+            ? new MixClash([.. clash.Select(d => d.Words)], [.. clash.Select(Alone).OfType<Remedy>()], Together(), leftOut) : null;
     }
 
     // How far one of them would have to give for the whole question to have an answer.
@@ -90,8 +71,6 @@ internal sealed class ClashFinder(MixSpec spec, MixSearchOptions options, Cancel
             end.Words, string.Create(CultureInfo.InvariantCulture, $"{(end.IsLeast ? "down" : "up")} to {rounded:0.#####} {rule.Unit}{(end.Limit.Basis.IsStated ? " " + end.Limit.Basis : "")}"),
             Math.Abs(missed.Spare) / rule.RelaxStep);
     }
-
-    private MixSpec Only(List<Demand> kept) => Without(Demand.AllOf(spec).Where(d => !kept.Exists(k => k.Words == d.Words)));
 
     private MixSpec Without(IEnumerable<Demand> left) => left.Aggregate(spec, (s, d) => d.Without(s));
 

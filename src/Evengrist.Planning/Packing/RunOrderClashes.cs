@@ -1,4 +1,5 @@
 using Evengrist.Packing.Runs;
+using Evengrist.Planning.Solving;
 
 namespace Evengrist.Planning.Packing;
 
@@ -9,22 +10,7 @@ internal static class RunOrderClashes
     public static IReadOnlyList<string> Of(RunOrderSpec spec, Func<RunOrderSpec, bool> isImpossible)
     {
         Demand[] all = [.. All(spec)];
-        var kept = all.ToList();
-        if (isImpossible(Without(kept)))
-        {
-            return [];
-        }
-
-        foreach (var demand in all)
-        {
-            var others = kept.Where(d => d != demand).ToList();
-            if (isImpossible(Without(all.Where(d => !others.Contains(d)))))
-            {
-                kept = others;
-            }
-        }
-
-        return [.. kept.Select(d => d.Words)];
+        return DeletionFilter.Find(all, kept => !isImpossible(Without(all.Except(kept)))) is { Demands: var clash } ? [.. clash.Select(d => d.Words)] : [];
 
         RunOrderSpec Without(IEnumerable<Demand> left) => left.Aggregate(spec, (s, d) => d.Without(s));
     }

@@ -35,32 +35,15 @@ public static class DivideSolver
             proven ? "Proven: no divide brings more." : Said(answer.Exit), answer.Took, Divided.Now(spec), StreamMove.Of(spec, best));
     }
 
-    // Deletion filter: a demand without which there is still no divide is left out; what remains clashes, and nothing in it can be spared.
     private static DivideClash? Clash(DivideSpec spec, DivideOptions options, CancellationToken stop)
     {
         var all = DivideDemand.AllOf(spec);
-        var kept = all.ToList();
-        if (!IsPossible(Only([])))
-        {
-            return null;
-        }
+        var (began, longest) = (Stopwatch.GetTimestamp(), 3 * options.Longest);
+        return DeletionFilter.Find(all, IsPossible, () => Stopwatch.GetElapsedTime(began) < longest) is { } clash
+            ? new DivideClash([.. clash.Demands.Select(d => d.Words)], clash.IsSmallest) : null;
 
-        var (began, longest, looked) = (Stopwatch.GetTimestamp(), 3 * options.Longest, 0);
-        foreach (var demand in all.TakeWhile(_ => Stopwatch.GetElapsedTime(began) < longest))
-        {
-            looked++;
-            var others = kept.Where(d => d != demand).ToList();
-            if (!IsPossible(Only(others)))
-            {
-                kept = others;
-            }
-        }
-
-        return new DivideClash([.. kept.Select(d => d.Words)], looked == all.Count);
-
-        DivideSpec Only(List<DivideDemand> these) => all.Where(d => !these.Contains(d)).Aggregate(spec, (s, d) => d.Without(s));
-
-        bool IsPossible(DivideSpec asked) => DivideProblem.Solve(asked, options.Longest, stop).Answer.Exit != ExitReason.Infeasible;
+        bool IsPossible(IReadOnlyList<DivideDemand> kept) =>
+            DivideProblem.Solve(all.Except(kept).Aggregate(spec, (s, d) => d.Without(s)), options.Longest, stop).Answer.Exit != ExitReason.Infeasible;
     }
 
     private static string Said(ExitReason exit) => exit switch
