@@ -33,6 +33,17 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
             ? Of(book, day, day).FirstOrDefault(l => l.Code.Equals(code.Trim(), StringComparison.OrdinalIgnoreCase)) : null;
     }
 
+    /// <summary>The lot that a package belongs to; null where it belongs to none.</summary>
+    /// <param name="book">The ledger.</param>
+    /// <param name="package">A pallet or bulk load.</param>
+    /// <param name="packedAt">When it was packed.</param>
+    public FlourLot? Of(Book book, Place package, Instant packedAt)
+    {
+        ArgumentNullException.ThrowIfNull(package);
+        var day = MillingDay.Of(packedAt, Zone, DayStart);
+        return Of(book, day, day).FirstOrDefault(l => l.Packages.Any(p => p.Place.Id == package.Id));
+    }
+
     private static NodaTime.Text.LocalDatePattern DayPattern { get; } = NodaTime.Text.LocalDatePattern.CreateWithInvariantCulture("yyMMdd");
 
     private IEnumerable<LotPackage> Packages(Book book, Instant begin, Instant end)
