@@ -57,6 +57,7 @@ public static class DemonstrationMill
         TradeBooks.Keep(mill);
         HouseBins.Keep(mill, new BinPlan());
         HouseFlowSheets.Keep(mill);
+        HouseProducts.Keep(mill);
         var (facts, days) = (0, Period.DaysBetween(MillCalendar.FirstDay, MillCalendar.LastDay) + 1);
         var year = new Year(seed);
         foreach (var batch in Ahead(year.Batches()))

@@ -28,9 +28,11 @@ public static class Rooms
         new("Ledger", "/ledger", false),
     ];
 
-    /// <summary>The rooms whose page exists in this program, in order.</summary>
-    public static IReadOnlyList<Room> Built { get; } = [.. All.Where(r => Routes().Contains(r.Path))];
+    private static readonly HashSet<string> Routes = [.. typeof(Rooms).Assembly.GetTypes().SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template)];
 
-    private static HashSet<string> Routes() => [.. typeof(Rooms).Assembly.GetTypes()
-        .SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => r.Template)];
+    /// <summary>The rooms whose page exists in this program, in order.</summary>
+    public static IReadOnlyList<Room> Built { get; } = [.. All.Where(r => HasPage(r.Path))];
+
+    /// <summary>Whether this program has a page at a path.</summary>
+    public static bool HasPage(string path) => Routes.Contains(path);
 }

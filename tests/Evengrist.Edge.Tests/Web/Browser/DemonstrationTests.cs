@@ -19,6 +19,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/season")]
     [InlineData("/laboratory/lots")]
     [InlineData("/laboratory/lots/WB-251007-2?spec=WB-ORLAWICK")]
+    [InlineData("/packing/products")]
+    [InlineData("/packing/products/WB-25")]
     [InlineData("/laboratory/certificates")]
     [InlineData("/laboratory/certificates/WB-251007-2.WB-ORLAWICK?version=1")]
     [InlineData("/laboratory/specifications")]
