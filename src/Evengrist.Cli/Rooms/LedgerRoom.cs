@@ -10,7 +10,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The ledger: does it add up?</summary>
 internal static class LedgerRoom
 {
-    public static Command Of(Voice voice, IClock clock) => new("ledger", "The ledger of movements.") { Balance(voice, clock) };
+    public static Command Of(Voice voice, IClock clock) => new("ledger", "The ledger of movements, and every list taken out.") { Balance(voice, clock), ExportVerb.Of(voice, clock) };
 
     private static Command Balance(Voice voice, IClock clock)
     {

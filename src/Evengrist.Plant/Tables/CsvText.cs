@@ -11,9 +11,12 @@ public sealed class CsvText
     /// <summary>Adds a line.</summary>
     public CsvText Line(params IEnumerable<string> cells)
     {
-        text.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
+        text.Append(LineOf(cells)).Append("\r\n");
         return this;
     }
+
+    /// <summary>A line by itself, without its end.</summary>
+    public static string LineOf(IEnumerable<string> cells) => string.Join(',', cells.Select(Cell));
 
     /// <summary>A number as a cell; empty where there is none.</summary>
     public static string Number(decimal? value, int decimals) => value?.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) ?? "";

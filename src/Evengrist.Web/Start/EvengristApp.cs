@@ -3,6 +3,7 @@ using Evengrist.Web.Api;
 using Evengrist.Web.Face;
 using Evengrist.Web.Security;
 using Evengrist.Web.Sights.Laboratory;
+using Evengrist.Web.Sights.Lists;
 using Evengrist.Web.Sights.Paying;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Sights;
@@ -81,6 +82,7 @@ public static class EvengristApp
         app.UseTroubleAnswers();
         app.UseUploadBound();
         app.UseStartingGate(app.Services.GetRequiredService<MillDoor>());
+        app.UsePageLists();
         app.UseRouting();
         app.UseAntiforgery();
         app.MapStaticAssets();
@@ -94,6 +96,7 @@ public static class EvengristApp
         app.MapStreamsApi();
         app.MapStorageApi();
         app.MapLedgerApi();
+        app.MapListsApi();
         app.MapIntakeApi();
         app.MapSamplingApi();
         app.MapPayingApi();

@@ -77,7 +77,7 @@ public sealed class EpcisCommandTests
         return (answer.GetProperty("added").GetInt32(), answer.GetProperty("alreadyKnown").GetInt32());
     }
 
-    private static Folder Mill()
+    internal static Folder Mill()
     {
         var folder = new Folder();
         Assert.Equal(Exit.Done, Shell.Run("mill", "new", "--name", "Small Mill", "--zone", "Europe/Paris", "--data", folder.Path).Status);

@@ -1,0 +1,120 @@
+using System.ComponentModel;
+using Evengrist.Plant.Exports;
+using Evengrist.Plant.Imports;
+using Evengrist.Quantities.Lists;
+using Evengrist.Records.Lists;
+using Evengrist.Web.Api;
+using Evengrist.Web.Start;
+using Evengrist.Web.Visiting;
+using NodaTime;
+
+namespace Evengrist.Web.Sights.Lists;
+
+/// <summary>Takes lists out as files: at the address of their page with <c>?as=csv|xlsx|parquet</c> (and <c>&amp;list=</c> where the page has several), and all of them at <c>/api/lists</c>.</summary>
+public static class ListFiles
+{
+    /// <summary>Answers the address of a page with its list where <c>as</c> is said.</summary>
+    public static void UsePageLists(this WebApplication app) => app.Use(async (context, next) =>
+    {
+        if (!HttpMethods.IsGet(context.Request.Method) || !context.Request.Query.ContainsKey("as") || PageLists.On(context.Request.Path) is not { Count: > 0 } here)
+        {
+            await next(context);
+            return;
+        }
+
+        var (asked, named) = (context.Request.Query.Typed("as"), context.Request.Query.Typed("list") ?? here[0].List.Name);
+        var (page, code) = here.FirstOrDefault(l => l.List.Name.Equals(named, StringComparison.OrdinalIgnoreCase));
+        if (ListFormat.Find(asked) is not { } format || page is null)
+        {
+            await Results.Text(page is null ? $"This page has no list \"{named}\". It has {string.Join(", ", here.Select(l => l.List.Name))}: say &list= with one of them." : $"A list is taken out as {ListFormat.Words}, not as \"{asked}\".",
+                statusCode: StatusCodes.Status400BadRequest).ExecuteAsync(context);
+            return;
+        }
+
+        var visit = context.RequestServices.GetRequiredService<Visit>();
+        var (ask, wrong) = Ask(context.Request.Query, code, visit.AsOf, visit.Zone, visit.Read);
+        var (list, why) = ask is null ? (null, wrong) : page.Take(visit, context, ask);
+        await (list is null ? Results.Text(why, statusCode: StatusCodes.Status400BadRequest) : await FileAsync(list, format, visit.Zone, context.RequestAborted)).ExecuteAsync(context);
+    });
+
+    /// <summary>Adds <c>/api/lists</c>.</summary>
+    public static void MapListsApi(this IEndpointRouteBuilder app)
+    {
+        var lists = app.MapGroup("/api/lists").WithTags("Lists");
+        lists.MapGet("", () => Results.Ok(MillLists.All.Select(l => new ListName(l.Name, l.Title)))).WithSummary("Every list of the mill that can be taken out").Produces<IReadOnlyList<ListName>>();
+        lists.MapGet("{name}", (Delegate)TakeAsync).WithSummary("A list as CSV, XLSX or Parquet; a mass is in kilograms (KGM), a moment with its offset")
+            .WithDescription("A list may take more than stands here: facts take sort, by and text; layers take outflow (fifo, core or stirred).").Produces<byte[]>(contentType: ListFormat.Csv.Media).ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
+    }
+
+    /// <summary>A list as a file to download. It is written whole first: what goes wrong is said, and no half of a list is sent.</summary>
+    public static async Task<IResult> FileAsync(TakenList list, ListFormat format, DateTimeZone zone, CancellationToken stopping)
+    {
+        ArgumentNullException.ThrowIfNull(list);
+        ArgumentNullException.ThrowIfNull(format);
+        var file = new FileStream(Path.GetTempFileName(), FileMode.Open, FileAccess.ReadWrite, FileShare.None, 64 * 1024, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
+        try
+        {
+            await ListWriter.WriteAsync(list, format, zone, file, stopping);
+        }
+        catch
+        {
+            await file.DisposeAsync();
+            throw;
+        }
+
+        file.Position = 0;
+        return Results.Stream(file, format.Media, $"{list.Name}.{format.Word}");
+    }
+
+    private static async Task<IResult> TakeAsync(
+        HttpContext context, MillDoor door, IClock clock, string name, [Description("csv (when left out), xlsx or parquet.")] string? @as, [Description("Code of the one thing it is about: a place, a mill unit.")] string? of,
+        [Description("Happened at or after.")] string? from, [Description("Happened before.")] string? until, [Description(ApiMoment.Says)] string? asof)
+    {
+        var settings = door.Mill!.Settings;
+        if (MillLists.Find(name) is not { } list)
+        {
+            return Results.Problem($"There is no list \"{name}\": /api/lists names them all.", statusCode: StatusCodes.Status404NotFound, title: "No such list");
+        }
+
+        if (ListFormat.Find(string.IsNullOrEmpty(@as) ? "csv" : @as) is not { } format || ApiMoment.Read(asof, settings, clock) is not { } at)
+        {
+            return Results.Problem(ListFormat.Find(@as) is null && !string.IsNullOrEmpty(@as) ? $"as: {ListFormat.Words}, not \"{@as}\"." : $"\"{asof}\" is no moment. {ApiMoment.Says}", statusCode: StatusCodes.Status400BadRequest, title: "Not taken out");
+        }
+
+        var (ask, wrong) = Ask(context.Request.Query, of ?? "", at, settings.Zone, text => ApiMoment.Read(text, settings, clock));
+        return ask is null ? Results.Problem(wrong, statusCode: StatusCodes.Status400BadRequest, title: "Not taken out") : await FileAsync(list.Take(door.Mill!, ask), format, settings.Zone, context.RequestAborted);
+    }
+
+    private static (ListAsk? Ask, string Why) Ask(IQueryCollection query, string code, Instant at, DateTimeZone zone, Func<string?, Instant?> read)
+    {
+        var (from, until) = (Moment(query.Typed("from"), zone, read, 0), Moment(query.Typed("until"), zone, read, 1));
+        return from.Wrong || until.Wrong ? (null, $"\"{(from.Wrong ? query.Typed("from") : query.Typed("until"))}\" is no day and no moment. Write it like 2026-01-14 or 2026-01-14T10:40.")
+            : (new ListAsk(at, zone)
+            {
+                From = from.At, Until = until.At, Of = Uri.UnescapeDataString(code.Length > 0 ? code : query.Typed("place") ?? query.Typed("code") ?? "").Trim(),
+                More = query.Where(q => q.Key is not ("as" or "list" or "asof")).ToDictionary(q => q.Key, q => q.Value.ToString(), StringComparer.OrdinalIgnoreCase),
+            }, "");
+    }
+
+    // A day as the end of a span is meant whole.
+    private static (Instant? At, bool Wrong) Moment(string? text, DateTimeZone zone, Func<string?, Instant?> read, int daysOn)
+    {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return (null, false);
+        }
+
+        if (NodaTime.Text.LocalDatePattern.Iso.Parse(text.Trim()) is { Success: true, Value: var day })
+        {
+            return (zone.AtStartOfDay(day.PlusDays(daysOn)).ToInstant(), false);
+        }
+
+        var at = read(text) ?? Moments.Of(text, zone).At;
+        return (at, at is null);
+    }
+}
+
+/// <summary>A list by its name.</summary>
+/// <param name="Name">Short name.</param>
+/// <param name="Title">What it is.</param>
+public sealed record ListName(string Name, string Title);
