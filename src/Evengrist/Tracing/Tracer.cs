@@ -1,4 +1,6 @@
 using Evengrist.Ledger;
+using Evengrist.Ledger.Reckoned;
+using Evengrist.Tracing.Bounds;
 using NodaTime;
 
 namespace Evengrist.Tracing;
@@ -10,6 +12,8 @@ public sealed class Tracer
 {
     private readonly Book book;
     private readonly Strand[] strands;
+    private readonly Schedule schedule;
+    private int scheduled = -1;
 
     /// <summary>A tracer over reckonings of one book.</summary>
     /// <param name="book">The book.</param>
@@ -19,6 +23,7 @@ public sealed class Tracer
     {
         ArgumentNullException.ThrowIfNull(reckonings);
         this.book = book;
+        schedule = new Schedule(book);
         strands = reckonings.Select(r => new Strand(r)).ToArray();
         if (strands.Length == 0)
         {
@@ -46,6 +51,22 @@ public sealed class Tracer
     {
         var (place, asOf, subjects, asked) = Ask(question, beliefs, forward: true);
         return ReachModel.Answer(book, question, place, asOf, subjects, asked);
+    }
+
+    /// <summary>How much of what is suspect is where, bounded for any outflow from stores.</summary>
+    /// <param name="starts">What is suspect from the start on; several are joined, nothing counts twice.</param>
+    /// <param name="asOf">The moment looked back from; null for the newest in the ledger.</param>
+    /// <param name="options">What is taken for known; null for the usual.</param>
+    public BoundsOutcome Bounds(IReadOnlyList<Suspicion> starts, Instant? asOf = null, BoundsOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(starts);
+        if (scheduled != book.Touches.Count)
+        {
+            schedule.Update();
+            scheduled = book.Touches.Count;
+        }
+
+        return BoundsModel.Answer(book, schedule, starts, asOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0), options ?? new());
     }
 
     private (Place Place, Instant AsOf, Subject[] Subjects, IReadOnlyList<Belief> Beliefs) Ask(TraceQuestion question, IReadOnlyList<Belief>? beliefs, bool forward)

@@ -55,15 +55,7 @@ internal sealed class WhereIsIt(Book book, int hypotheses)
             return;
         }
 
-        var place = book[id];
-        var key = place.Kind switch
-        {
-            PlaceKind.Pallet or PlaceKind.BulkLoad or PlaceKind.ReworkTote => ("packed, in stock", default),
-            PlaceKind.Truck => ("on trucks", default),
-            PlaceKind.Customer => ("with customers", id),
-            _ when place.Kind.Role() == PlaceRole.Sink => ("loss, waste and shortage", id),
-            _ => ("in bins and machines", id),
-        };
+        var key = Whereabouts.KeyOf(book[id]);
         if (!rows.TryGetValue(key, out var each))
         {
             rows.Add(key, each = new double[hypotheses]);
