@@ -29,11 +29,14 @@ public sealed record ValidationOutcome(
     /// <summary>Whether what is left without bias is too large; null where the calibration is not known.</summary>
     public bool? IsTooWide => SepLimit is { } most ? Sep > most : null;
 
-    /// <summary>Standard deviation of the references over SEP; a guide only; null where the SEP is 0.</summary>
-    public double? Rpd => Sep > 0 ? ReferenceDeviation / Sep : null;
+    /// <summary>Standard deviation of the references over SEP; a guide only; null where the SEP is 0 but for rounding.</summary>
+    public double? Rpd => Differs ? ReferenceDeviation / Sep : null;
 
-    /// <summary>Range over SEP; a guide only; null where the SEP is 0.</summary>
-    public double? Rer => Sep > 0 ? Range / Sep : null;
+    /// <summary>Range over SEP; a guide only; null where the SEP is 0 but for rounding.</summary>
+    public double? Rer => Differs ? Range / Sep : null;
+
+    // Pairs that all differ by the same leave no more than the rounding of doubles, far below any reading.
+    private bool Differs => Sep > 1e-9 * Range;
 
     /// <summary>What is asked for: a named person decides.</summary>
     public ValidationDecision Decision => (IsTooWide, IsSloped, IsBiased) switch

@@ -42,6 +42,15 @@ public sealed class ValidationTests
         Assert.Equal(ValidationDecision.Recalibrate, ValidationModel.Of(new(Reference, Read) { Calibration = (0.2, 75, 9) }).Decision);
     }
 
+    [Fact]
+    public void Validation_OfPairsThatAllDifferByTheSame_ShowsNoRatioToAnErrorOfNought()
+    {
+        var found = ValidationModel.Of(new([10.1, 11.3, 12.6, 13.4], [10.4, 11.6, 12.9, 13.7]));
+        Assert.Null(found.Rpd);
+        Assert.Null(found.Rer);
+        Assert.Equal((-0.3, ValidationDecision.BiasOnly), (R(found.Bias), found.Decision));
+    }
+
     [Theory]
     [InlineData(5, 1.241664)]
     [InlineData(10, 0.715357)]
