@@ -3,6 +3,7 @@ using Evengrist.Bench.Genealogy;
 using Evengrist.Bench.Laboratory;
 using Evengrist.Bench.Milling;
 using Evengrist.Bench.Mix;
+using Evengrist.Bench.Recall;
 using Evengrist.Bench.Records;
 using Evengrist.Bench.Season;
 using Evengrist.Bench.Season.Backtest;
@@ -14,6 +15,7 @@ return args switch
     ["genealogy", .. var rest] => GenealogyBench.Run(rest),
     ["records"] => RecordsBench.Run(),
     ["year"] => YearBench.Run(),
+    ["recall"] => RecallBench.Run(),
     ["season", .. var rest] => SeasonBench.Run(rest),
     ["promise", .. var rest] => PromiseBench.Run(rest),
     ["mix"] => MixBench.Run(),
@@ -27,6 +29,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | season | promise | mix | mill | divide | backtest | pls | desk");
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench/Evengrist.Bench -- genealogy [options] | records | year | recall | season | promise | mix | mill | divide | backtest | pls | desk");
     return 2;
 }

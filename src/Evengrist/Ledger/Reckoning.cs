@@ -28,17 +28,28 @@ public sealed class Reckoning
     /// <param name="mark">What is to be followed by itself; null for nothing.</param>
     /// <exception cref="ArgumentException">The mark ends before it begins.</exception>
     public Reckoning(Book book, Outflow outflow, Mark? mark = null)
+        : this(book, outflow, mark is null ? [] : [mark])
+    {
+    }
+
+    /// <summary>A reckoning that follows several things by themselves.</summary>
+    /// <param name="book">The book it follows.</param>
+    /// <param name="outflow">How grain leaves bins.</param>
+    /// <param name="marks">What is to be followed by itself; what several mark is followed once.</param>
+    /// <exception cref="ArgumentException">A mark ends before it begins.</exception>
+    public Reckoning(Book book, Outflow outflow, IReadOnlyList<Mark> marks)
     {
         ArgumentNullException.ThrowIfNull(book);
-        if (mark is not null && mark.Until <= mark.From)
+        ArgumentNullException.ThrowIfNull(marks);
+        if (marks.FirstOrDefault(m => m.Until <= m.From) is { } bad)
         {
-            throw new ArgumentException($"The span {mark} ends before it begins.", nameof(mark));
+            throw new ArgumentException($"The span {bad} ends before it begins.", nameof(marks));
         }
 
         this.book = book;
         Outflow = outflow;
         schedule = new Schedule(book);
-        marked = mark is null ? null : new MarkedOut(mark);
+        marked = marks.Count == 0 ? null : new MarkedOut(marks);
         Parcels = new ParcelGraph();
         run = NewRun(Parcels);
     }

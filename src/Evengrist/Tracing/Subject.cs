@@ -24,6 +24,23 @@ internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothi
         };
     }
 
+    /// <summary>Several things at once, forward: spans of places are marked together and followed in one reckoning with the loads and sources.</summary>
+    public static Subject Joined(Book book, Strand strand, IReadOnlyList<(Place Place, TraceQuestion Question)> asked, Instant asOf)
+    {
+        var marks = asked.Where(a => a.Place.Kind.IsFixed()).Select(a => MarkOf(a.Place, a.Question, asOf)).OfType<Mark>().ToArray();
+        if (marks.Length > 0)
+        {
+            strand = new Strand(new Reckoning(book, strand.Reckoning.Outflow, marks));
+            strand.CatchUp();
+        }
+
+        var parcels = asked.Where(a => !a.Place.Kind.IsFixed())
+            .SelectMany(a => a.Place.Kind.Role() == PlaceRole.Source ? Given(book, strand, a.Place, a.Question, asOf).Parcels : Loaded(book, strand, a.Place, a.Question, asOf).Parcels)
+            .Concat(strand.Reckoning.Marked).DistinctBy(l => l.Parcel).ToList();
+        return parcels.Count > 0 ? new(strand, parcels, null)
+            : None(strand, $"Nothing has left, or come to, {string.Join(", ", asked.Select(a => a.Place.Code).Distinct())} by then, in the hours asked.");
+    }
+
     private static Subject Given(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
     {
         var parcels = book.MovementsOf(place.Id)
@@ -51,17 +68,23 @@ internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothi
     // What leaves a bin, a machine or a line in a span is marked and followed in a reckoning of its own.
     private static Subject Passing(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
     {
-        var from = question.From ?? Instant.FromUnixTimeTicks(0);
-        var until = question.Until is { } end && end < asOf ? end : asOf;
-        if (until <= from)
+        if (MarkOf(place, question, asOf) is not { } mark)
         {
             return None(strand, "The span ends before it begins, or lies after the moment looked back from.");
         }
 
-        var reckoning = new Reckoning(book, strand.Reckoning.Outflow, new Mark(place.Id, from, until));
+        var reckoning = new Reckoning(book, strand.Reckoning.Outflow, mark);
         var marked = new Strand(reckoning);
         marked.CatchUp();
-        return reckoning.Marked.Count > 0 ? new(marked, [.. reckoning.Marked], null) : None(strand, $"Nothing left {place.Code} between {from} and {until}.");
+        return reckoning.Marked.Count > 0 ? new(marked, [.. reckoning.Marked], null) : None(strand, $"Nothing left {place.Code} between {mark.From} and {mark.Until}.");
+    }
+
+    // What is asked of a place of the plant over a span; null where the span is none.
+    private static Mark? MarkOf(Place place, TraceQuestion question, Instant asOf)
+    {
+        var from = question.From ?? Instant.FromUnixTimeTicks(0);
+        var until = question.Until is { } end && end < asOf ? end : asOf;
+        return until > from ? new Mark(place.Id, from, until) : null;
     }
 
     private static bool InSpan(Instant at, TraceQuestion question, Instant asOf) =>

@@ -1,6 +1,8 @@
 using Evengrist.Ledger;
 using Evengrist.Ledger.Reckoned;
+using Evengrist.Quantities;
 using Evengrist.Tracing.Bounds;
+using Evengrist.Tracing.Recall;
 using NodaTime;
 
 namespace Evengrist.Tracing;
@@ -60,18 +62,45 @@ public sealed class Tracer
     public BoundsOutcome Bounds(IReadOnlyList<Suspicion> starts, Instant? asOf = null, BoundsOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(starts);
-        if (scheduled != book.Touches.Count)
+        return BoundsModel.Answer(book, Scheduled(), starts, Moment(asOf), options ?? new());
+    }
+
+    /// <summary>What is to be called back, how wide, what that takes and what it may miss.</summary>
+    /// <param name="question">What is suspect, and how wide the narrow net is to be.</param>
+    /// <param name="beliefs">Hypotheses to ask, with weights; null for <see cref="Belief.Usual"/>.</param>
+    /// <param name="run">Runs things that do not depend on each other; null for one after the other.</param>
+    /// <exception cref="ArgumentException">Nothing is suspect, the chance is none, or the beliefs are as refused by <see cref="Roots"/>.</exception>
+    public RecallOutcome Recall(RecallQuestion question, IReadOnlyList<Belief>? beliefs = null, Action<Action[]>? run = null)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        if (question.Starts.Count == 0 || !(question.Chance is >= 0 and <= 1) || question.Threshold < Mass.Zero)
         {
-            schedule.Update();
-            scheduled = book.Touches.Count;
+            throw new ArgumentException("A recall needs at least one thing to start from, a chance from 0 to 1 and a threshold of at least 0.", nameof(question));
         }
 
-        return BoundsModel.Answer(book, schedule, starts, asOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0), options ?? new());
+        if (question.Starts.FirstOrDefault(s => s.Place.Kind.Role() == PlaceRole.Sink) is { } sink)
+        {
+            throw new ArgumentException($"{sink.Place.Code} is where grain leaves the mill's hands: nothing goes on from there.", nameof(question));
+        }
+
+        var asked = Asked(beliefs);
+        var asOf = Moment(question.AsOf);
+        var (entries, chosen) = (Scheduled(), asked.Select(b => Found(b, nameof(beliefs))).ToArray());
+        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
     }
 
     private (Place Place, Instant AsOf, Subject[] Subjects, IReadOnlyList<Belief> Beliefs) Ask(TraceQuestion question, IReadOnlyList<Belief>? beliefs, bool forward)
     {
         ArgumentNullException.ThrowIfNull(question);
+        var asked = Asked(beliefs);
+        var place = book.Named(question.Code);
+        var asOf = Moment(question.AsOf);
+        var subjects = asked.Select(belief => Subject.Find(book, Found(belief, nameof(beliefs)), place, question, asOf, forward)).ToArray();
+        return (place, asOf, subjects, asked);
+    }
+
+    private IReadOnlyList<Belief> Asked(IReadOnlyList<Belief>? beliefs)
+    {
         var asked = beliefs ?? Belief.Usual.Where(b => strands.Any(s => s.Reckoning.Outflow == b.Outflow)).ToArray();
         if (asked.Count == 0 || asked.Any(b => !(b.Weight >= 0)) || !(asked.Sum(b => b.Weight) > 0)
             || asked.DistinctBy(b => b.Outflow).Count() != asked.Count)
@@ -79,15 +108,26 @@ public sealed class Tracer
             throw new ArgumentException("Name each hypothesis once, with a weight of at least 0, one of them above 0.", nameof(beliefs));
         }
 
-        var place = book.Named(question.Code);
-        var asOf = question.AsOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0);
-        var subjects = asked.Select(belief =>
+        return asked;
+    }
+
+    private Strand Found(Belief belief, string name)
+    {
+        var strand = Array.Find(strands, s => s.Reckoning.Outflow == belief.Outflow) ?? throw new ArgumentException($"{belief.Outflow} is not reckoned here.", name);
+        strand.CatchUp();
+        return strand;
+    }
+
+    private Instant Moment(Instant? asOf) => asOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0);
+
+    private Schedule Scheduled()
+    {
+        if (scheduled != book.Touches.Count)
         {
-            var strand = Array.Find(strands, s => s.Reckoning.Outflow == belief.Outflow)
-                ?? throw new ArgumentException($"{belief.Outflow} is not reckoned here.", nameof(beliefs));
-            strand.CatchUp();
-            return Subject.Find(book, strand, place, question, asOf, forward);
-        }).ToArray();
-        return (place, asOf, subjects, asked);
+            schedule.Update();
+            scheduled = book.Touches.Count;
+        }
+
+        return schedule;
     }
 }

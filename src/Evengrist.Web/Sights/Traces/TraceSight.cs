@@ -57,7 +57,7 @@ public sealed record TraceSight(Place Place, Instant AsOf, IReadOnlyList<Belief>
         Stages = Stage.Of(reach.Passages),
         Flow = FlowPicture.Of(reach.Links),
         Readings = ReadingRange.Of(view.Book, reach.Passages, reach.AsOf),
-        Balance = PackageBalance.Of(view.Book, reach.Packages, reach.AsOf),
+        Balance = PackageBalance.Of(view.Book, reach.Packages.Select(p => p.Place.Id), reach.AsOf),
         Consignees = Consignee.Of(reach.Packages, reach.Beliefs),
     };
 

@@ -1,11 +1,10 @@
 using Evengrist.Ledger;
 using Evengrist.Quantities;
-using Evengrist.Tracing;
 using NodaTime;
 
-namespace Evengrist.Web.Sights.Traces;
+namespace Evengrist.Tracing;
 
-/// <summary>Where whole packages are: made = stock + shipped + used.</summary>
+/// <summary>Where whole packages are: made = stock + shipped + used. What came back from a customer counts as made once more.</summary>
 /// <param name="Packages">How many.</param>
 /// <param name="Made">All that was packed in them (A).</param>
 /// <param name="Stock">Still in stock (B).</param>
@@ -24,7 +23,7 @@ public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass He
     public decimal? EffectivenessPercent => Made == Mass.Zero ? null : 100m * (Stock + Shipped + Used).Grams / Made.Grams;
 
     /// <summary>The balance of some packages at a moment.</summary>
-    public static PackageBalance Of(Book book, IEnumerable<Reached> packages, Instant asOf)
+    public static PackageBalance Of(Book book, IEnumerable<PlaceId> packages, Instant asOf)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(packages);
@@ -33,12 +32,12 @@ public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass He
         foreach (var package in packages)
         {
             count++;
-            var lies = book.StockOf(package.Place.Id, asOf);
+            var lies = book.StockOf(package, asOf);
             stock += lies;
-            held += package.Hold is null ? Mass.Zero : lies;
-            foreach (var movement in book.MovementsOf(package.Place.Id).Select(i => book.Movements[i]).Where(m => m.At <= asOf))
+            held += lies > Mass.Zero && book.HoldOn(package, asOf) is not null ? lies : Mass.Zero;
+            foreach (var movement in book.MovementsOf(package).Select(i => book.Movements[i]).Where(m => m.At <= asOf))
             {
-                if (movement.To == package.Place.Id)
+                if (movement.To == package)
                 {
                     made += movement.Mass;
                 }
