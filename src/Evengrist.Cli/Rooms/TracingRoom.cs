@@ -18,6 +18,7 @@ internal static class TracingRoom
             voice, clock, TraceAnswer.Roots, (tracer, question) => RootsAnswer.Of(tracer.Roots(question)), TraceWords.Say, a => a.Nothing),
         Verb("reach", "What a truck, field, lot or span of hours has reached: packages, customers, and where the rest is.",
             voice, clock, TraceAnswer.Reach, (tracer, question) => ReachAnswer.Of(tracer.Reach(question)), TraceWords.Say, a => a.Nothing),
+        StructureVerb.Of(voice, clock),
     };
 
     private static Command Verb<T>(

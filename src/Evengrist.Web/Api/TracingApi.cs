@@ -1,7 +1,10 @@
 using System.ComponentModel;
+using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using Evengrist.Quantities;
 using Evengrist.Tracing;
+using Evengrist.Tracing.Structure;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Start;
 using NodaTime;
@@ -23,6 +26,35 @@ public static class TracingApi
             .WithSummary("The same in a posed mill; needs no records").Accepts<object>("application/json").Produces<ReachAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         tracing.MapPost("roots", (Delegate)((HttpContext context) => Posed.AnswerAsync(context, TraceCase.Read, TraceAnswer.Roots))).WithDescription(TraceCase.Help.Schema)
             .WithSummary("The same in a posed mill; needs no records").Accepts<object>("application/json").Produces<RootsAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        tracing.MapGet("structure", Practice).WithSummary("How large a recall would be for a truck of a span, as the mill works today: expected and worst, under each way bins may empty and under any").Produces<PracticeAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        tracing.MapPost("structure", (Delegate)((HttpContext context) => Posed.AnswerAsync(context, StructureCase.Read, c => Parsing.Got(StructureAnswer.Of(c))))).WithDescription(StructureCase.Help.Schema)
+            .WithSummary("Ways of keeping lots apart beside each other, on paper; needs no records").Accepts<object>("application/json").Produces<StructureAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+    }
+
+    private static IResult Practice(
+        MillDoor door, IClock clock, [Description("Trucks that came from then on; 180 days before the end when left out.")] string? from, [Description("Trucks that came before then; the moment looked at when left out.")] string? until,
+        [Description("Kilograms of a truck in a package up to which the package does not count; 0 when left out.")] decimal? kg, [Description("Most trucks to trace, 1 to 1000; 100 when left out.")] int? most, [Description(ApiMoment.Says)] string? asof)
+    {
+        var (mill, settings) = (door.Mill!, door.Mill!.Settings);
+        if (ApiMoment.Read(asof, settings, clock) is not { } at)
+        {
+            return ApiMoment.Bad(asof);
+        }
+
+        var end = string.IsNullOrWhiteSpace(until) ? at : ApiMoment.Read(until, settings, clock);
+        var begin = string.IsNullOrWhiteSpace(from) ? end - Duration.FromDays(180) : ApiMoment.Read(from, settings, clock);
+        if (begin is null || end is null || end <= begin || kg is < 0m or > 1_000_000m || most is < 1 or > 1000)
+        {
+            return Results.Problem("Give from and a later until as moments, kg from 0 to 1 000 000, and most from 1 to 1000.", statusCode: StatusCodes.Status400BadRequest, title: "Not traced");
+        }
+
+        // Truck by truck: others are served in between.
+        var work = mill.Ask(view => new PracticeModel(view.Book, new PracticeQuestion(begin.Value, end.Value, at) { Threshold = Mass.FromKilograms(kg ?? 0), MostTraced = most ?? 100 }));
+        while (mill.Ask(view => work.Step(view.Book, view.Tracer())))
+        {
+        }
+
+        return Results.Ok(PracticeAnswer.Of(work.Outcome()));
     }
 
     private static IResult Ask<T>(MillDoor door, IClock clock, TraceParameters asked, Func<Tracer, TraceQuestion, IReadOnlyList<Belief>, T> answer)

@@ -36,6 +36,16 @@ public sealed class Tracer
     /// <summary>A tracer of its own reckonings, one for each outflow hypothesis.</summary>
     public static Tracer Over(Book book) => new(book, Enum.GetValues<Outflow>().Select(o => new Reckoning(book, o)));
 
+    /// <summary>What is traced through, level with the book.</summary>
+    internal IReadOnlyList<Strand> Strands
+    {
+        get
+        {
+            Array.ForEach(strands, s => s.CatchUp());
+            return strands;
+        }
+    }
+
     /// <summary>Where something came from.</summary>
     /// <param name="question">What is asked.</param>
     /// <param name="beliefs">Hypotheses to ask, with weights; null for <see cref="Belief.Usual"/>.</param>

@@ -12,6 +12,7 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/bins?outflow=core")]
     [InlineData("/bins/B14")]
     [InlineData("/ledger?text=telephone")]
+    [InlineData("/tracing/structure?from=2025-09-01&until=2025-09-30&kg=50")]
     [InlineData("/ledger/balance/mill?section=UA&weighed=430&first=16&kwh=30000")]
     [InlineData("/ledger/balance/mill?over=month")]
     [InlineData("/milling/clock?unit=UB&at=2026-01-13T06:00&tune=2026-01-09T12:00")]
