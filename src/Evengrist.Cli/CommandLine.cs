@@ -54,7 +54,7 @@ public sealed class CommandLine(TextWriter output, TextWriter error, IClock cloc
         var root = new Command("evengrist", "Evengrist: what a flour mill holds, what leaves its bins next, where a bag came from and what a truck has reached.")
         {
             new HelpOption(), new VersionOption(),
-            IntakeRoom.Of(voice, clock), BinsRoom.Of(voice, clock), MixRoom.Of(voice, clock), TemperingRoom.Of(voice), MillingRoom.Of(voice, clock), StreamsRoom.Of(voice, clock), LabRoom.Of(voice, clock), PackingRoom.Of(voice), ReadingsRoom.Of(voice, clock), MovementsRoom.Of(voice, clock),
+            IntakeRoom.Of(voice, clock), BinsRoom.Of(voice, clock), MixRoom.Of(voice, clock), TemperingRoom.Of(voice), MillingRoom.Of(voice, clock), StreamsRoom.Of(voice, clock), LabRoom.Of(voice, clock), PackingRoom.Of(voice, clock), ReadingsRoom.Of(voice, clock), MovementsRoom.Of(voice, clock),
             Gs1Room.Of(voice, clock), TracingRoom.Of(voice, clock), EpcisRoom.Of(voice, clock), SeasonRoom.Of(voice), LedgerRoom.Of(voice, clock), MillRoom.Of(voice, clock), DemoRoom.Of(voice, clock),
         };
         CaseHelpAction.AttachTo(root);

@@ -81,6 +81,7 @@ public static class DemonstrationMill
         Payments.Record(mill);
         ReleaseBooks.Keep(mill, year.Truth, seed);
         ChartFreezes.Keep(mill);
+        ContentBooks.Keep(mill, seed);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

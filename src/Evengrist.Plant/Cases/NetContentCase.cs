@@ -109,19 +109,6 @@ public sealed record NetContentCase
     }
 }
 
-/// <summary>Whose rules of net content hold.</summary>
-public enum NetRules
-{
-    /// <summary>Not said.</summary>
-    None,
-
-    /// <summary>United States.</summary>
-    US,
-
-    /// <summary>European Union.</summary>
-    EU,
-}
-
 /// <summary>Empty packages, of one delivery.</summary>
 /// <param name="Mean">Mean weight.</param>
 public sealed record PosedTare(double Mean)

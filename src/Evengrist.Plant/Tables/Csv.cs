@@ -7,11 +7,12 @@ internal static class Csv
 {
     private static readonly char[] Separators = [';', ',', '\t'];
 
-    public static Parsed<Table> Read(string text, Limits limits)
+    public static Parsed<T> Read<T>(string text, Limits limits, Func<IEnumerable<Row>, char?, List<Fault>, Parsed<T>> make)
+        where T : class
     {
         var faults = new List<Fault>();
         var separator = SeparatorOf(text);
-        return Table.From(Rows(text, separator, limits, faults), separator, limits, faults);
+        return make(Rows(text, separator, limits, faults), separator, faults);
     }
 
     /// <summary>The mark that parts most cells of the heading line; a comma where there is none.</summary>

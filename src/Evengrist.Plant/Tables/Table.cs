@@ -9,8 +9,24 @@ public sealed record Table(Row Heading, IReadOnlyList<Row> Rows, IReadOnlyDictio
 {
     internal static Parsed<Table> From(IEnumerable<Row> all, char? delimiter, Limits limits, List<Fault> faults)
     {
-        Row? heading = null;
+        (Row Heading, IReadOnlyDictionary<string, (int, string)> Declared)? head = null;
         var rows = new List<Row>();
+        Each(all, limits, faults, (heading, declared) =>
+        {
+            head = (heading, declared);
+            return rows.Add;
+        });
+        return faults.Count > 0 ? Parsing.Failed<Table>(faults) : Parsing.Got(new Table(head!.Value.Heading, rows, head.Value.Declared, delimiter));
+    }
+
+    /// <summary>Hands the rows below the heading on, one by one; what is wrong with the table goes to the faults.</summary>
+    /// <param name="all">All rows.</param>
+    /// <param name="limits">How much is read.</param>
+    /// <param name="faults">Takes what is wrong; when it is full, nothing more is read.</param>
+    /// <param name="begin">Takes the heading and what was declared above it, and gives what takes the rows.</param>
+    internal static void Each(IEnumerable<Row> all, Limits limits, List<Fault> faults, Func<Row, IReadOnlyDictionary<string, (int Line, string Value)>, Action<Row>> begin)
+    {
+        Action<Row>? take = null;
         var declared = new Dictionary<string, (int, string)>(StringComparer.Ordinal);
         foreach (var row in all)
         {
@@ -24,28 +40,24 @@ public sealed record Table(Row Heading, IReadOnlyList<Row> Rows, IReadOnlyDictio
                 continue;
             }
 
-            if (heading is null && row[0].Text.StartsWith('#'))
+            if (take is not null)
+            {
+                take(row);
+            }
+            else if (row[0].Text.StartsWith('#'))
             {
                 Declare(row, declared, faults);
             }
-            else if (heading is null)
-            {
-                heading = row;
-            }
             else
             {
-                rows.Add(row);
+                take = begin(row, declared);
             }
         }
 
-        if (faults.Count > 0)
+        if (take is null && faults.Count == 0)
         {
-            return Parsing.Failed<Table>(faults);
+            faults.Add(Fault.OfFile("", "a heading line and rows below it; the file is empty"));
         }
-
-        return heading is null
-            ? Parsing.Failed<Table>(Fault.OfFile("", "a heading line and rows below it; the file is empty"))
-            : Parsing.Got(new Table(heading, rows, declared, delimiter));
     }
 
     private static void Declare(Row row, Dictionary<string, (int, string)> declared, List<Fault> faults)

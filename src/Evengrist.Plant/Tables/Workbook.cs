@@ -10,22 +10,23 @@ internal static class Workbook
 {
     private const int MostParts = 2000;
 
-    public static Parsed<Table> Read(byte[] bytes, string? sheet, Limits limits)
+    public static Parsed<T> Read<T>(byte[] bytes, string? sheet, Limits limits, Func<IEnumerable<Row>, char?, List<Fault>, Parsed<T>> make)
+        where T : class
     {
         // The two readers throw whatever a broken or hostile workbook provokes in them; here is the one place where that becomes a fault.
         try
         {
             if (!Unpacks(bytes, limits))
             {
-                return Parsing.Failed<Table>(Fault.OfFile("a workbook that unpacks to far more than it should", $"at most {limits.UnpackedBytes / (1024 * 1024)} MiB unpacked"));
+                return Parsing.Failed<T>(Fault.OfFile("a workbook that unpacks to far more than it should", $"at most {limits.UnpackedBytes / (1024 * 1024)} MiB unpacked"));
             }
 
             var errors = ErrorCells.In(bytes, limits.Faults);
-            return errors.Count > 0 ? Parsing.Failed<Table>(errors) : Sheet(bytes, sheet, limits);
+            return errors.Count > 0 ? Parsing.Failed<T>(errors) : Sheet(bytes, sheet, limits, make);
         }
         catch (Exception broken) when (broken is not OutOfMemoryException)
         {
-            return Parsing.Failed<Table>(Fault.OfFile("a broken workbook", "an XLSX workbook that opens; save it again, or save it as CSV UTF-8"));
+            return Parsing.Failed<T>(Fault.OfFile("a broken workbook", "an XLSX workbook that opens; save it again, or save it as CSV UTF-8"));
         }
     }
 
@@ -57,7 +58,8 @@ internal static class Workbook
         return true;
     }
 
-    private static Parsed<Table> Sheet(byte[] bytes, string? wanted, Limits limits)
+    private static Parsed<T> Sheet<T>(byte[] bytes, string? wanted, Limits limits, Func<IEnumerable<Row>, char?, List<Fault>, Parsed<T>> make)
+        where T : class
     {
         // The reader asks for code page 1252 when it starts, though an XLSX workbook is UTF-8 throughout.
         Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
@@ -72,7 +74,7 @@ internal static class Workbook
         var chosen = names.FindIndex(n => n.Trim().Equals(wanted, StringComparison.OrdinalIgnoreCase));
         if (chosen < 0 && names.Count > 1)
         {
-            return Parsing.Failed<Table>(Fault.OfFile(string.Join(", ", names), $"one sheet, or one named \"{wanted}\""));
+            return Parsing.Failed<T>(Fault.OfFile(string.Join(", ", names), $"one sheet, or one named \"{wanted}\""));
         }
 
         reader.Reset();
@@ -82,7 +84,7 @@ internal static class Workbook
         }
 
         var faults = new List<Fault>();
-        return Table.From(Rows(reader, limits, faults), null, limits, faults);
+        return make(Rows(reader, limits, faults), null, faults);
     }
 
     private static IEnumerable<Row> Rows(IExcelDataReader reader, Limits limits, List<Fault> faults)

@@ -1,5 +1,6 @@
 using Evengrist.Intake;
 using Evengrist.Ledger;
+using Evengrist.Packing.NetContent;
 using Evengrist.Quantities;
 using NodaTime;
 
@@ -28,5 +29,6 @@ internal static class StructSamples
             new Movement(new FactId(1), new PlaceId(3), new PlaceId(17), Mass.FromTonnes(26.34m), Instant.FromUtc(2025, 7, 9, 14, 10), Instant.FromUtc(2025, 7, 9, 14, 20)),
             "26,340 kg from place 3 to place 17 on 2025-07-09T14:10:00Z"),
         [typeof(TicketNumber)] = (TicketNumber.Of(new LocalDate(2025, 7, 9), 61), "25-0709-061"),
+        [typeof(WeighedPackage)] = (new WeighedPackage(Instant.FromUtc(2026, 1, 14, 17, 55, 7), 252_245, 1_800, true), "25044.5 g net (25224.5 − 180.0) at 2026-01-14T17:55:07Z, thrown out"),
     };
 }

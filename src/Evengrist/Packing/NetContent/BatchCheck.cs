@@ -13,13 +13,14 @@ public static class BatchCheck
     /// <param name="batch">Packages in the batch; fewer than <see cref="BatchPlan.LeastBatch"/> are weighed whole.</param>
     /// <param name="net">Net weights, grams: the first sample or the whole batch.</param>
     /// <param name="second">Net weights of the second sample, grams; empty where none was taken.</param>
+    /// <param name="spoils">Whether testing spoils the package: then 20 of any batch that is sampled are.</param>
     /// <exception cref="ArgumentException">Another number of weights than the plan's.</exception>
-    public static BatchFinding Of(NetLabel label, int batch, IReadOnlyList<double> net, IReadOnlyList<double> second)
+    public static BatchFinding Of(NetLabel label, int batch, IReadOnlyList<double> net, IReadOnlyList<double> second, bool spoils = false)
     {
         ArgumentNullException.ThrowIfNull(label);
         ArgumentNullException.ThrowIfNull(net);
         ArgumentNullException.ThrowIfNull(second);
-        var plan = batch < BatchPlan.LeastBatch ? null : BatchPlan.For(batch);
+        var plan = PlanOf(batch, spoils);
         Expect(net.Count, plan?.First ?? batch, "first", nameof(net));
         if (second.Count > 0)
         {
@@ -32,6 +33,11 @@ public static class BatchCheck
         var least = plan is null ? label.Grams : label.Grams - (plan.Factor * deviation);
         return new(plan, mean, deviation, least, t1, t2, inBoth, net.Concat(second).Count(w => w < t2), Verdict(plan, inFirst, inBoth, second.Count > 0, batch));
     }
+
+    /// <summary>The plan of a batch; null where it is weighed whole.</summary>
+    /// <param name="batch">Packages in the batch.</param>
+    /// <param name="spoils">Whether testing spoils the package.</param>
+    public static BatchPlan? PlanOf(int batch, bool spoils = false) => batch < BatchPlan.LeastBatch ? null : spoils ? BatchPlan.Destructive : BatchPlan.For(batch);
 
     private static CountVerdict Verdict(BatchPlan? plan, int inFirst, int inBoth, bool hasSecond, int batch) => plan is null ? (inFirst <= WholeShare * batch ? CountVerdict.Accepted : CountVerdict.Rejected)
         : inFirst <= plan.FirstAccept ? CountVerdict.Accepted

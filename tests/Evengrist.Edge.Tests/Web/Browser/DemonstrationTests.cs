@@ -21,6 +21,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/laboratory/lots")]
     [InlineData("/laboratory/lots/WB-251007-2?spec=WB-ORLAWICK")]
     [InlineData("/packing/products")]
+    [InlineData("/packing/content")]
+    [InlineData("/packing/content/inspection?line=L2&product=WB-2&law=US")]
     [InlineData("/packing/products/WB-25")]
     [InlineData("/laboratory/certificates")]
     [InlineData("/laboratory/certificates/WB-251007-2.WB-ORLAWICK?version=1")]
