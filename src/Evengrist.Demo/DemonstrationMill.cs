@@ -82,6 +82,7 @@ public static class DemonstrationMill
         ReleaseBooks.Keep(mill, year.Truth, seed);
         ChartFreezes.Keep(mill);
         ContentBooks.Keep(mill, seed);
+        DispatchBooks.Keep(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

@@ -52,7 +52,11 @@ public sealed record ReceiptRecord(string Ticket, IReadOnlyList<ReceiptItem> Ite
         ]);
     }
 
-    private static ReceiptItem[] Contact(string rule, string who, Party? party) =>
+    /// <summary>Name, address and telephone of a firm, and fax and e-mail where there are any.</summary>
+    /// <param name="rule">Where they are demanded.</param>
+    /// <param name="who">What the firm is: <c>source</c>.</param>
+    /// <param name="party">The firm; null where no paper names it.</param>
+    public static IReadOnlyList<ReceiptItem> Contact(string rule, string who, Party? party) =>
     [
         new(rule, $"name of the {who}", party?.Name ?? ""), new(rule, $"address of the {who}", party?.Address ?? ""), new(rule, $"telephone of the {who}", party?.Phone ?? ""),
         new(rule, $"fax of the {who}", party?.Fax ?? "", Demanded: false), new(rule, $"e-mail of the {who}", party?.Email ?? "", Demanded: false),

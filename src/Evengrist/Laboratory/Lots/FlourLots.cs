@@ -44,6 +44,9 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
         return Of(book, day, day).FirstOrDefault(l => l.Packages.Any(p => p.Place.Id == package.Id));
     }
 
+    /// <summary>The beginning of the part of the milling day in which a moment lies.</summary>
+    public Instant PartBegin(Instant at) => MillingDay.Begin(MillingDay.Of(at, Zone, DayStart), Zone, DayStart) + (Duration.FromHours(24.0 / Rules.PartsOfDay) * (PartOf(at) - 1));
+
     private static NodaTime.Text.LocalDatePattern DayPattern { get; } = NodaTime.Text.LocalDatePattern.CreateWithInvariantCulture("yyMMdd");
 
     private IEnumerable<LotPackage> Packages(Book book, Instant begin, Instant end)

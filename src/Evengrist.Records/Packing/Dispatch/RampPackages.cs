@@ -1,0 +1,91 @@
+using Evengrist.Laboratory.Lots;
+using Evengrist.Ledger;
+using Evengrist.Packing.Codes;
+using Evengrist.Packing.Dispatch;
+using Evengrist.Packing.Products;
+using Evengrist.Quantities;
+using Evengrist.Records.Browsing;
+using Evengrist.Records.Laboratory;
+using NodaTime;
+
+namespace Evengrist.Records.Packing.Dispatch;
+
+/// <summary>Packages as they are known at the ramp: ledger, lots, holds, products and other loads together.</summary>
+public static class RampPackages
+{
+    /// <summary>Looks at packages, in the order asked.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="codes">Codes of pallets and bulk loads; unknown ones are answered as such.</param>
+    /// <param name="at">The moment.</param>
+    /// <param name="load">The load they are looked at for, which does not count as another; null for none.</param>
+    public static IReadOnlyList<RampPackage> Of(Mill mill, IReadOnlyList<string> codes, Instant at, string? load = null)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        ArgumentNullException.ThrowIfNull(codes);
+        if (codes.Count == 0)
+        {
+            return [];
+        }
+
+        var (settings, rules) = (mill.Settings, KeepReleaseRules.Newest(mill).Rules);
+        var decided = LotDecisions.All(mill).Where(d => d.At <= at).GroupBy(d => d.Lot, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Last(), StringComparer.OrdinalIgnoreCase);
+        Product[] products = [.. Products.Newest(mill).Select(p => p.Product)];
+        var elsewhere = DispatchShelf.All(mill).Where(l => l.IsOpen && !l.Number.Equals(load, StringComparison.OrdinalIgnoreCase))
+            .SelectMany(l => l.Packages.Select(p => (l.Number, Package: p))).GroupBy(p => p.Package.Code, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First(), StringComparer.OrdinalIgnoreCase);
+        var lots = new FlourLots(rules, settings.Zone, settings.DayStart);
+        RampPackage[] seen = mill.Ask(view =>
+        {
+            var days = new LotsByDay(view.Book, lots);
+            return codes.Select(code => Look(view.Book, days, decided, code, at)).ToArray();
+        });
+        return [.. seen.Select(p => Elsewhere(By(mill, p), elsewhere)).Select(p => Product(p, products, settings))];
+    }
+
+    private static RampPackage Look(Book book, LotsByDay lots, Dictionary<string, LotDecision> decided, string code, Instant at)
+    {
+        if (book.Find(code) is not { } place)
+        {
+            return new RampPackage(code.Trim());
+        }
+
+        if (place.Kind is not (PlaceKind.Pallet or PlaceKind.BulkLoad))
+        {
+            return new RampPackage(place.Code) { Kind = place.Kind };
+        }
+
+        Movement[] all = [.. book.MovementsOf(place.Id).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero)];
+        Movement[] past = [.. all.Where(m => m.Until <= at)], later = [.. all.Where(m => m.From == place.Id && m.At > at)];
+        Instant? packed = past.Where(m => m.To == place.Id).Select(m => (Instant?)m.Until).Min();
+        var (here, hold) = (book.StockOf(place.Id, at), book.HoldOn(place.Id, at));
+        var gone = past.LastOrDefault(m => m.From == place.Id) is { Mass.Grams: > 0 } last && here <= Mass.Zero && book[last.To].Kind == PlaceKind.Customer ? last : (Movement?)null;
+        var lot = packed is { } then ? lots.Of(place, then) : null;
+        var verdict = lot is not null ? decided.GetValueOrDefault(lot.Code) : null;
+        return new RampPackage(place.Code)
+        {
+            Kind = place.Kind, Flour = place.Material, PackedAs = place.Name, Grams = here.Grams, PackedAt = packed, Lot = lot?.Code ?? "", As = verdict?.As ?? "", Stand = lot is null ? LotStand.NoLot : Stand(verdict),
+            Hold = hold?.Words ?? "", HeldSince = hold?.At, GoneTo = gone is { } left ? book[left.To].Code : "", GoneAt = gone?.At, GoneGrams = gone?.Mass.Grams ?? 0, LeavesLater = later.Length > 0 ? later.Min(m => m.At) : null,
+        };
+    }
+
+    private static LotStand Stand(LotDecision? decision) => decision?.Verdict switch
+    {
+        LotVerdict.Release => LotStand.Released,
+        LotVerdict.Downgrade => LotStand.Downgraded,
+        LotVerdict.Hold => LotStand.Held,
+        LotVerdict.Rework => LotStand.Rework,
+        _ => LotStand.Undecided,
+    };
+
+    // Who laid a hold stands with the fact.
+    private static RampPackage By(Mill mill, RampPackage package) => package.HeldSince is not { } since ? package : package with
+    {
+        HeldBy = mill.Facts(new FactFilter { Place = package.Code, Sort = FactSort.Happening, Size = 200 }).Lines.FirstOrDefault(l => l.Fact is Happened { Happening: var h } && h.Kind == HappeningKind.Held && h.At == since)?.Fact.Attribution.By ?? "",
+    };
+
+    private static RampPackage Elsewhere(RampPackage package, Dictionary<string, (string Number, LoadedPackage Package)> loads) =>
+        loads.TryGetValue(package.Code, out var on) ? package with { OnLoad = on.Number, OnLoadSince = on.Package.At, OnLoadBy = on.Package.By } : package;
+
+    private static RampPackage Product(RampPackage package, Product[] products, MillSettings settings) =>
+        package.PackedAt is not { } packed || Evengrist.Packing.Products.Product.On(products, new Place(default, package.Code, package.Kind, package.PackedAs, package.Flour)) is not { } product ? package
+            : package with { Allergens = product.AllergensBeyondWheat, BestBefore = PackDates.BestBefore(MillingDay.Of(packed, settings.Zone, settings.DayStart), product.ShelfMonths) };
+}
