@@ -19,6 +19,7 @@ internal static class TracingRoom
         Verb("reach", "What a truck, field, lot or span of hours has reached: packages, customers, and where the rest is.",
             voice, clock, TraceAnswer.Reach, (tracer, question) => ReachAnswer.Of(tracer.Reach(question)), TraceWords.Say, a => a.Nothing),
         StructureVerb.Of(voice, clock),
+        RecallVerb.Of(voice, clock),
     };
 
     private static Command Verb<T>(

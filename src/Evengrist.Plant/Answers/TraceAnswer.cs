@@ -17,20 +17,26 @@ public static class TraceAnswer
     private static Parsed<T> Ask<T>(TraceCase posed, Func<Tracer, T> answer)
         where T : class
     {
+        var (book, refused) = Laid<T>(posed.Drafts, posed.Paths);
+        return refused ?? (book.Find(posed.Question.Code) is null
+            ? Parsing.Failed<T>(Fault.AtPath("$.question.code", posed.Question.Code, "the code of a place of the case"))
+            : Parsing.Got(answer(Tracer.Over(book))));
+    }
+
+    /// <summary>A book of a posed mill, or why the ledger cannot take it.</summary>
+    internal static (Book Book, Parsed<T>? Refused) Laid<T>(IReadOnlyList<Draft> drafts, IReadOnlyList<string> paths)
+        where T : class
+    {
         var book = new Book();
-        var recorded = posed.Drafts.OfType<Move>().Select(m => m.Until ?? m.At).Concat(posed.Drafts.OfType<Happen>().Select(h => h.At)).DefaultIfEmpty(Instant.MinValue).Max();
+        var recorded = drafts.OfType<Move>().Select(m => m.Until ?? m.At).Concat(drafts.OfType<Happen>().Select(h => h.At)).DefaultIfEmpty(Instant.MinValue).Max();
         try
         {
-            book.Append(book.ToFacts(posed.Drafts, "posed", "posed", recorded));
+            book.Append(book.ToFacts(drafts, "posed", "posed", recorded));
+            return (book, null);
         }
         catch (LedgerRefusal refusal)
         {
-            var path = refusal.Index >= 0 ? posed.Paths[refusal.Index] : "$.movements";
-            return Parsing.Failed<T>(Fault.AtPath(path, refusal.Place ?? "", $"what the ledger can take. {refusal.Message}"));
+            return (book, Parsing.Failed<T>(Fault.AtPath(refusal.Index >= 0 ? paths[refusal.Index] : "$.movements", refusal.Place ?? "", $"what the ledger can take. {refusal.Message}")));
         }
-
-        return book.Find(posed.Question.Code) is null
-            ? Parsing.Failed<T>(Fault.AtPath("$.question.code", posed.Question.Code, "the code of a place of the case"))
-            : Parsing.Got(answer(Tracer.Over(book)));
     }
 }

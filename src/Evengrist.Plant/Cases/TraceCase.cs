@@ -51,6 +51,21 @@ public sealed record TraceCase(IReadOnlyList<Draft> Drafts, IReadOnlyList<string
             return null;
         }
 
+        var (posed, beliefs, threshold) = Posed(root);
+        return root.Member("question") is { } question && question.IsObject("code", "from", "until", "asOf")
+            ? new TraceCase(posed.Drafts, posed.Paths, beliefs, new TraceQuestion(question.Text("code"))
+            {
+                From = question.Time("from", required: false),
+                Until = question.Time("until", required: false),
+                AsOf = question.Time("asOf", required: false),
+                Threshold = threshold,
+            })
+            : null;
+    }
+
+    /// <summary>Places, movements, beliefs and threshold of a posed mill.</summary>
+    internal static (PosedMill Mill, IReadOnlyList<Belief> Beliefs, Mass Threshold) Posed(JsonNode root)
+    {
         var posed = new PosedMill();
         foreach (var place in root.Member("places")?.Items(MostItems) ?? [])
         {
@@ -67,16 +82,8 @@ public sealed record TraceCase(IReadOnlyList<Draft> Drafts, IReadOnlyList<string
             posed.Empty(empty);
         }
 
-        var beliefs = root.Member("beliefs", required: false) is { } believed ? Believed(believed) : Belief.Usual;
-        return root.Member("question") is { } question && question.IsObject("code", "from", "until", "asOf")
-            ? new TraceCase(posed.Drafts, posed.Paths, beliefs, new TraceQuestion(question.Text("code"))
-            {
-                From = question.Time("from", required: false),
-                Until = question.Time("until", required: false),
-                AsOf = question.Time("asOf", required: false),
-                Threshold = root.Member("threshold", required: false) is { } least && least.IsObject("t", "kg") ? least.Mass() ?? Mass.Zero : Mass.Zero,
-            })
-            : null;
+        return (posed, root.Member("beliefs", required: false) is { } believed ? Believed(believed) : Belief.Usual,
+            root.Member("threshold", required: false) is { } least && least.IsObject("t", "kg") ? least.Mass() ?? Mass.Zero : Mass.Zero);
     }
 
     private static Belief[] Believed(JsonNode node)

@@ -99,6 +99,9 @@ internal sealed class Leaf : IDisposable
 
     public void Gap(double points) => y += points;
 
+    /// <summary>What comes next begins a page.</summary>
+    public void NewPage() => Turn();
+
     /// <summary>The document, with a foot on every page that counts the pages.</summary>
     public byte[] Close(string foot)
     {

@@ -109,6 +109,8 @@ public static class EvengristApp
         app.MapSeason();
         app.MapTraceFiles();
         app.MapDispatchFiles();
+        app.MapRecallApi();
+        app.MapRecallFiles();
         app.MapTicketFiles();
         app.MapCertificateFiles();
         app.MapInspectionFiles();

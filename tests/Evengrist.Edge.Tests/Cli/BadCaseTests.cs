@@ -31,6 +31,9 @@ public sealed class BadCaseTests
     [InlineData("tracing reach", """{ "places": [ { "code": "F", "kind": "silo" } ], "movements": [], "question": { "code": "F" } }""", "$.places[0].kind: read \"silo\"; expected a kind of place")]
     [InlineData("tracing reach", """{ "places": [], "movements": [ { "from": "F", "to": "X{n}", "t": 1, "at": "2025-07-01 08:00", "every": "PT0S", "count": 999999 } ], "question": { "code": "F" } }""", "$.movements[0].count: read \"999999\"")]
     [InlineData("tracing roots", """{ "places": [], "movements": [], "beliefs": { "stirred": 0 }, "question": { "code": "F" } }""", "$.beliefs: read \"an object\"; expected at least one hypothesis with a weight above 0")]
+    [InlineData("tracing recall", """{ "places": [], "movements": [], "suspect": [ { "code": "NOWHERE" } ] }""", "$.suspect[0].code: read \"NOWHERE\"; expected the code of a place of the case")]
+    [InlineData("tracing recall", """{ "places": [ { "code": "B", "kind": "bin" } ], "movements": [], "suspect": [ { "code": "B" } ] }""", "$.suspect[0].code: read \"B\"; expected hours")]
+    [InlineData("tracing recall", """{ "places": [], "movements": [], "suspect": [] }""", "expected at least one thing that is suspect")]
     [InlineData("tracing roots", """{ "places": [], "movements": [], "question": { "code": "NOWHERE" } }""", "$.question.code: read \"NOWHERE\"; expected the code of a place of the case")]
     public void Run_BadCase_SaysWhatAndWhere(string verb, string text, string said)
     {

@@ -84,6 +84,11 @@ public sealed class MillCommandTests
         Assert.Equal(1, roots.Sum(r => r.GetProperty("share").GetProperty("expected").GetDouble()), 1e-6);
         Assert.Contains(roots, r => r.GetProperty("truck").GetString() == "25-0001" && r.GetProperty("origin").GetString() == "HF-1");
         Assert.Equal(Exit.Done, Shell.Run("tracing", "reach", "25-0001", "HF-1", "--data", folder.Path).Status);
+
+        // The same by recall: the truck's pallet is in every net, and what is named twice counts once.
+        var recall = JsonDocument.Parse(Shell.Run("tracing", "recall", "25-0001", "HF-1", "--threshold", "0", "--data", folder.Path, "--json").Output).RootElement;
+        Assert.Contains("P-0002", recall.GetProperty("packages").EnumerateArray().Select(p => p.GetProperty("code").GetString()));
+        Assert.Contains("still unknown", Shell.Run("tracing", "recall", "25-0001", "--data", folder.Path).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -105,6 +110,8 @@ public sealed class MillCommandTests
         Refused("one of --data and --postgres", "ledger", "balance", "--data", folder.Path, "--postgres", "Host=x");
         Refused("There is no place", "tracing", "roots", "NOTHING", "--data", folder.Path);
         Refused("--help", "bins", "levitate");
+        Refused("no pallet, lot or place", "tracing", "recall", "NOTHING", "--data", folder.Path);
+        Refused("either what is suspect", "tracing", "recall", "--data", folder.Path);
         Refused("codes to look for", "tracing", "roots", "--data", folder.Path);
     }
 

@@ -120,6 +120,7 @@ public sealed class PosedCaseTests
     [InlineData("bins", "outflow")]
     [InlineData("tracing", "roots")]
     [InlineData("tracing", "reach")]
+    [InlineData("tracing", "recall")]
     [InlineData("intake", "settle")]
     [InlineData("intake", "grade")]
     public void Help_PosedVerb_PrintsTheCaseAndAnExampleThatWorks(string room, string verb)

@@ -95,18 +95,23 @@ public sealed record TraceAsk
             found.Add("The hours end before they begin: turn the two round.");
         }
 
+        found.AddRange(NumberFaults());
+        faults = found;
+        return found.Count > 0 ? null : new TraceQuestion(Code.Trim()) { From = from, Until = until, AsOf = asOf, Threshold = Threshold };
+    }
+
+    /// <summary>What is wrong with the threshold and the beliefs, and what to do; empty where nothing is.</summary>
+    public IEnumerable<string> NumberFaults()
+    {
         if (Kilograms.Length > 0 && ReadKilograms() is null)
         {
-            found.Add($"“{Kilograms}” is no threshold. Give kilograms from 0 to 100000, with a point before decimals.");
+            yield return $"“{Kilograms}” is no threshold. Give kilograms from 0 to 100000, with a point before decimals.";
         }
 
         if (Weights.Any(w => w.Length > 0) && ReadBeliefs() is null)
         {
-            found.Add("The beliefs are numbers of at least 0, one of them above 0; they are taken in proportion.");
+            yield return "The beliefs are numbers of at least 0, one of them above 0; they are taken in proportion.";
         }
-
-        faults = found;
-        return found.Count > 0 ? null : new TraceQuestion(Code.Trim()) { From = from, Until = until, AsOf = asOf, Threshold = Threshold };
     }
 
     private static IEnumerable<string> Near(Book book, string code)

@@ -47,6 +47,10 @@ public sealed class DemonstrationSite : IAsyncLifetime
         folder.Delete(recursive: true);
     }
 
+    /// <summary>The instrument that read most on 7 October 2025.</summary>
+    public string AnyInstrument() => mill!.Ask(view => view.Book.Readings.Where(r => r.Instrument.Length > 0 && r.At >= Instant.FromUtc(2025, 10, 7, 16, 0) && r.At < Instant.FromUtc(2025, 10, 8, 0, 0)
+        && view.Book[r.On].Kind is not Evengrist.Ledger.PlaceKind.Truck).GroupBy(r => r.Instrument).OrderByDescending(g => g.Count()).First().Key);
+
     /// <summary>A browser without a window.</summary>
     public HttpClient Client() => new(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(5) };
 }

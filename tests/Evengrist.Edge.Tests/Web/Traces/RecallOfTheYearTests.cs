@@ -56,6 +56,52 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
         Assert.All(["Drumsallow", "Readings on the way", "Who recorded it", "water", "field unknown", "malted barley flour"], word => Assert.Contains(word, page, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task Recall_OfTheTreatedSeed_NetsBoundsBalanceAndWhatIsUnknown()
+    {
+        using var client = site.Client();
+        var recall = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/recall?what=25-0709-061&kg=50&chance=50&net=wide", UriKind.Relative));
+        JsonElement Net(string name) => recall.GetProperty("nets").EnumerateArray().Single(n => n.GetProperty("net").GetString() == name);
+        int Packages(string name) => Net(name).GetProperty("packages").GetInt32();
+        Assert.True(Packages("wide") > Packages("union") && Packages("union") > Packages("narrow"));
+        Assert.Equal((0, 0), (Net("wide").GetProperty("chanceOfMissing").GetDouble(), Net("wide").GetProperty("canBeMissedUnderSomeOutflow").GetInt32()));
+        Assert.Equal(0.3, Net("narrow").GetProperty("chanceOfMissing").GetDouble(), 1e-9);
+        Assert.Equal(26_340, recall.GetProperty("tracedKilograms").GetProperty("expected").GetDouble(), 1.0);
+
+        // What was made is held, in stock, shipped or used: at least 98 %, and no more than 100 %.
+        Assert.All(recall.GetProperty("nets").EnumerateArray(), n => Assert.InRange(n.GetProperty("accountedForPercent").GetDecimal(), 98m, 100m));
+        Assert.All(recall.GetProperty("accountedFor").EnumerateObject(), a => Assert.Equal(1, a.Value.GetDouble(), 1e-6));
+        Assert.All(recall.GetProperty("packages").EnumerateArray(), p =>
+        {
+            var (each, bound) = (p.GetProperty("kilograms").GetProperty("each"), p.GetProperty("anyOutflowKilograms"));
+            Assert.All(each.EnumerateObject(), kg => Assert.InRange(kg.Value.GetDouble(), bound.GetProperty("least").GetDouble() - 0.05, bound.GetProperty("most").GetDouble() + 0.05));
+        });
+        Assert.All(new[] { "NeverProvenEmpty", "SecondaryUse", "GoneAstray", "Rework" }, kind => Assert.Contains(kind, recall.GetProperty("unknown").EnumerateArray().Select(u => u.GetProperty("kind").GetString())));
+    }
+
+    [Fact]
+    public async Task Recall_FromAnInstrumentsWindowAndBinHours_FindsPackages()
+    {
+        using var client = site.Client();
+        var recall = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/recall?what=B14+2025-09-17T20:00+2025-09-18T02:00&kg=1", UriKind.Relative));
+        Assert.NotEmpty(recall.GetProperty("packages").EnumerateArray());
+        var instrument = site.AnyInstrument();
+        var doubted = await client.GetFromJsonAsync<JsonElement>(new Uri($"/api/tracing/recall?what={Uri.EscapeDataString($"instrument {instrument} 2025-10-07T10:00 2025-10-07T18:00")}&kg=0", UriKind.Relative));
+        Assert.NotEmpty(doubted.GetProperty("suspect").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task Recall_PackAsPdf_HasANoticeForEachCustomerWithinTenSeconds()
+    {
+        using var client = site.Client();
+        var clock = Stopwatch.StartNew();
+        var pdf = await client.GetByteArrayAsync(new Uri("/tracing/recall/pack.pdf?what=25-0709-061", UriKind.Relative));
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(10), $"The pack took {clock.Elapsed}.");
+        Assert.Equal("%PDF-", System.Text.Encoding.ASCII.GetString(pdf, 0, 5));
+        using var bad = await client.GetAsync(new Uri("/tracing/recall/pack.pdf?what=25-0709-061&paper=a9", UriKind.Relative));
+        Assert.Equal(System.Net.HttpStatusCode.BadRequest, bad.StatusCode);
+    }
+
     // In the table by product: union, then plug flow.
     private static int PlugFlowPallets(string page)
     {

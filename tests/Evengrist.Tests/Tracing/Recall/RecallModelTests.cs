@@ -93,8 +93,8 @@ public sealed class RecallModelTests
         Assert.All([UnknownKind.FieldBehindElevator, UnknownKind.NeverProvenEmpty, UnknownKind.GoneAstray, UnknownKind.SecondaryUse, UnknownKind.PartLeft, UnknownKind.Rework, UnknownKind.Returned], k => Assert.Contains(k, kinds));
         Assert.Equal("FB", Assert.Single(recall.Unknown, u => u.Kind == UnknownKind.Rework && u.Place!.Code == "RT").Others.Single().Code);
         Assert.Equal("P1", Assert.Single(recall.Unknown, u => u.Kind == UnknownKind.PartLeft).Place!.Code);
-        var deliveries = Delivery.Of(mill.Book, recall.Packages, recall.AsOf);
-        Assert.Equal([("P1", 400_000L)], deliveries.Select(d => (d.Package.Place.Code, d.Mass.Grams)));
+        var deliveries = Delivery.Of(mill.Book, recall.Packages.Select(p => p.Place.Id), recall.AsOf);
+        Assert.Equal([("P1", 400_000L)], deliveries.Select(d => (d.Package.Code, d.Mass.Grams)));
     }
 
     [Fact]

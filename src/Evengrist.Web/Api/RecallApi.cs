@@ -1,0 +1,76 @@
+using System.ComponentModel;
+using Evengrist.Plant.Answers;
+using Evengrist.Plant.Cases;
+using Evengrist.Records.Tracing;
+using Evengrist.Tracing.Recall;
+using Evengrist.Web.Sights.Traces;
+using Evengrist.Web.Start;
+using NodaTime;
+
+namespace Evengrist.Web.Api;
+
+/// <summary>Recalls over HTTP, on the records and on a posed mill.</summary>
+public static class RecallApi
+{
+    /// <summary>Adds the questions.</summary>
+    public static void MapRecallApi(this IEndpointRouteBuilder app)
+    {
+        var tracing = app.MapGroup("/api/tracing").WithTags("Tracing");
+        tracing.MapGet("recall", (MillDoor door, IClock clock, [AsParameters] RecallParameters asked) => Ask(door, clock, asked))
+            .WithSummary("What to call back: wide and narrow net with what each takes and may miss, packages bounded for any outflow, what is still unknown").Produces<RecallAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        tracing.MapGet("recalls", (MillDoor door) => Recalls.All(door.Mill!)).WithSummary("Recalls that were issued, the newest first").Produces<IReadOnlyList<KeptRecall>>();
+        tracing.MapPost("recall", (Delegate)((HttpContext context) => Posed.AnswerAsync(context, RecallCase.Read, RecallAnswer.Of))).WithDescription(RecallCase.Help.Schema)
+            .WithSummary("The same in a posed mill; needs no records").Accepts<object>("application/json").Produces<RecallAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+    }
+
+    private static IResult Ask(MillDoor door, IClock clock, RecallParameters asked)
+    {
+        var settings = door.Mill!.Settings;
+        if (ApiMoment.Read(asked.AsOf, settings, clock) is not { } at)
+        {
+            return ApiMoment.Bad(asked.AsOf);
+        }
+
+        var ask = asked.ToAsk();
+        var answer = RecallVisit.Of(door.Mill!, ask, text => string.IsNullOrWhiteSpace(text) ? null : ApiMoment.Read(text, settings, clock), at);
+        return answer.Sight is { } sight ? Results.Ok(RecallAnswer.Of(sight.Outcome, ask.Net))
+            : Results.Problem(string.Join(" ", answer.Faults), statusCode: StatusCodes.Status400BadRequest, title: "Not answered", extensions: new Dictionary<string, object?> { ["faults"] = answer.Faults });
+    }
+}
+
+/// <summary>A recall in the query of an address.</summary>
+public sealed record RecallParameters
+{
+    /// <summary>What.</summary>
+    [Description("What is suspect; semicolons between things. A code or scan, with hours behind it where only those are suspect (B14 2025-09-17T20:00 2025-09-18T02:00); instrument NAME FROM UNTIL.")] public string? What { get; init; }
+
+    /// <summary>Threshold.</summary>
+    [Description("Threshold in kg; 50 when left out.")] public string? Kg { get; init; }
+
+    /// <summary>Chance.</summary>
+    [Description("Chance of the narrow net, per cent; 50 when left out.")] public string? Chance { get; init; }
+
+    /// <summary>Net.</summary>
+    [Description("Whose packages are listed: wide, union or narrow; union when left out.")] public string? Net { get; init; }
+
+    /// <summary>Order.</summary>
+    [Description("unknown: in the bounds temper bins and lines leave in any order too.")] public string? Order { get; init; }
+
+    /// <summary>Belief.</summary>
+    [Description("Belief in first in, first out; with core and stirred taken in proportion.")] public string? Fifo { get; init; }
+
+    /// <summary>Belief.</summary>
+    [Description("Belief in core first.")] public string? Core { get; init; }
+
+    /// <summary>Belief.</summary>
+    [Description("Belief in stirred.")] public string? Stirred { get; init; }
+
+    /// <summary>Moment.</summary>
+    [Description(ApiMoment.Says)] public string? AsOf { get; init; }
+
+    internal RecallAsk ToAsk() => new()
+    {
+        What = (What ?? "").Trim(), ChancePercent = (Chance ?? "").Trim(), NetName = (Net ?? "").Trim(), Order = (Order ?? "").Trim(),
+        Numbers = new TraceAsk { Kilograms = (Kg ?? "").Trim(), Weights = [(Fifo ?? "").Trim(), (Core ?? "").Trim(), (Stirred ?? "").Trim()] },
+    };
+}
