@@ -32,7 +32,7 @@ internal static class IntakeLists
         return list.Text("contract", l => l.Contract).Number("pay", ListOrigin.Reckoned, null, l => (l.Settle() as Settlement)?.Pay.Amount).Text("currency", l => (l.Settle() as Settlement)?.Pay.Currency).Text("why not settled", l => l.Settle() is NotSettled not ? string.Join(" ", not.Reasons) : "").Text("voided", l => l.Voided?.Words);
     }
 
-    private static IEnumerable<LoadFacts> Loads(Mill mill, ListAsk ask)
+    internal static IEnumerable<LoadFacts> Loads(Mill mill, ListAsk ask)
     {
         var shelf = TradeShelf.Of(mill);
         return mill.Ask(view => shelf.Reader(view, ask.AsOf).All().Where(l => ask.Holds(l.At) && ask.Names(l.Truck.Code)).ToList());

@@ -5,8 +5,8 @@ namespace Evengrist.Web.Security;
 /// <summary>How much one request may bring.</summary>
 public static class UploadBound
 {
-    /// <summary>Most megabytes of one request: a file of the size that an import reads, and the fields beside it.</summary>
-    public const int MegaBytes = 21;
+    /// <summary>Most megabytes of one request: a document of events of the size that is read (32 MiB, on the command line too), and the fields beside it.</summary>
+    public const int MegaBytes = 33;
 
     /// <summary>The same in bytes.</summary>
     public const int Bytes = MegaBytes * 1024 * 1024;
@@ -14,16 +14,25 @@ public static class UploadBound
     /// <summary>Longest first line of a request, bytes: an address with a sheet in it.</summary>
     public const int LongestLine = 32 * 1024;
 
-    /// <summary>Refuses a body that says it is larger before a byte of it is read.</summary>
-    public static void UseUploadBound(this IApplicationBuilder app) => app.Use((context, next) =>
+    // Up to here a body that is too large is read past and thrown away: a browser that is cut off while it sends shows no answer.
+    private const long ReadPast = 256L * 1024 * 1024;
+
+    /// <summary>Refuses a body that says it is larger; nothing of it is kept.</summary>
+    public static void UseUploadBound(this IApplicationBuilder app) => app.Use(async (context, next) =>
     {
-        if (context.Request.ContentLength > Bytes)
+        if (context.Request.ContentLength is not > Bytes)
         {
-            context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
-            return Task.CompletedTask;
+            await next(context);
+            return;
         }
 
-        return next(context);
+        if (context.Request.ContentLength <= ReadPast && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } bound)
+        {
+            bound.MaxRequestBodySize = ReadPast;
+            await context.Request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
+        }
+
+        context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
     });
 
     /// <summary>Sets the bound for bodies and forms.</summary>

@@ -1,7 +1,10 @@
 using System.ComponentModel;
+using System.Globalization;
 using Evengrist.Plant.Exports;
 using Evengrist.Plant.Imports;
+using Evengrist.Quantities;
 using Evengrist.Quantities.Lists;
+using Evengrist.Records;
 using Evengrist.Records.Lists;
 using Evengrist.Web.Api;
 using Evengrist.Web.Start;
@@ -32,7 +35,7 @@ public static class ListFiles
         }
 
         var visit = context.RequestServices.GetRequiredService<Visit>();
-        var (ask, wrong) = Ask(context.Request.Query, code, visit.AsOf, visit.Zone, visit.Read);
+        var (ask, wrong) = Ask(context.Request.Query, code, visit.AsOf, visit.Settings, visit.Read);
         var (list, why) = ask is null ? (null, wrong) : page.Take(visit, context, ask);
         await (list is null ? Results.Text(why, statusCode: StatusCodes.Status400BadRequest) : await FileAsync(list, format, visit.Zone, context.RequestAborted)).ExecuteAsync(context);
     });
@@ -81,20 +84,36 @@ public static class ListFiles
             return Results.Problem(ListFormat.Find(@as) is null && !string.IsNullOrEmpty(@as) ? $"as: {ListFormat.Words}, not \"{@as}\"." : $"\"{asof}\" is no moment. {ApiMoment.Says}", statusCode: StatusCodes.Status400BadRequest, title: "Not taken out");
         }
 
-        var (ask, wrong) = Ask(context.Request.Query, of ?? "", at, settings.Zone, text => ApiMoment.Read(text, settings, clock));
+        var (ask, wrong) = Ask(context.Request.Query, of ?? "", at, settings, text => ApiMoment.Read(text, settings, clock));
         return ask is null ? Results.Problem(wrong, statusCode: StatusCodes.Status400BadRequest, title: "Not taken out") : await FileAsync(list.Take(door.Mill!, ask), format, settings.Zone, context.RequestAborted);
     }
 
-    private static (ListAsk? Ask, string Why) Ask(IQueryCollection query, string code, Instant at, DateTimeZone zone, Func<string?, Instant?> read)
+    private static (ListAsk? Ask, string Why) Ask(IQueryCollection query, string code, Instant at, MillSettings settings, Func<string?, Instant?> read)
     {
+        var zone = settings.Zone;
+        if (query.Typed("day") is { Length: > 0 } text)
+        {
+            return OfDay(text, query, code, at, settings);
+        }
+
         var (from, until) = (Moment(query.Typed("from"), zone, read, 0), Moment(query.Typed("until"), zone, read, 1));
         return from.Wrong || until.Wrong ? (null, $"\"{(from.Wrong ? query.Typed("from") : query.Typed("until"))}\" is no day and no moment. Write it like 2026-01-14 or 2026-01-14T10:40.")
-            : (new ListAsk(at, zone)
-            {
-                From = from.At, Until = until.At, Of = Uri.UnescapeDataString(code.Length > 0 ? code : query.Typed("place") ?? query.Typed("code") ?? "").Trim(),
-                More = query.Where(q => q.Key is not ("as" or "list" or "asof")).ToDictionary(q => q.Key, q => q.Value.ToString(), StringComparer.OrdinalIgnoreCase),
-            }, "");
+            : (Of(query, code, at, zone) with { From = from.At, Until = until.At }, "");
     }
+
+    // Pages of a milling day, or of some back from one.
+    private static (ListAsk? Ask, string Why) OfDay(string text, IQueryCollection query, string code, Instant at, MillSettings settings)
+    {
+        var days = query.Typed("days") is { Length: > 0 } said ? int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number is >= 1 and <= 366 ? number : 0 : 1;
+        return NodaTime.Text.LocalDatePattern.Iso.Parse(text.Trim()) is not { Success: true, Value: var day } || day.Year is < 1900 or > 9000 || days == 0 ? (null, $"\"{text}\" is no day like 2026-01-14, or days are none from 1 to 366.")
+            : (Of(query, code, at, settings.Zone) with { From = MillingDay.Begin(day.PlusDays(1 - days), settings.Zone, settings.DayStart), Until = MillingDay.Begin(day.PlusDays(1), settings.Zone, settings.DayStart) }, "");
+    }
+
+    private static ListAsk Of(IQueryCollection query, string code, Instant at, DateTimeZone zone) => new(at, zone)
+    {
+        Of = Uri.UnescapeDataString(code.Length > 0 ? code : query.Typed("place") ?? query.Typed("code") ?? "").Trim(),
+        More = query.Where(q => q.Key is not ("as" or "list" or "asof")).ToDictionary(q => q.Key, q => q.Value.ToString(), StringComparer.OrdinalIgnoreCase),
+    };
 
     // A day as the end of a span is meant whole.
     private static (Instant? At, bool Wrong) Moment(string? text, DateTimeZone zone, Func<string?, Instant?> read, int daysOn)

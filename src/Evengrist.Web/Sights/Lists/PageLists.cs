@@ -1,3 +1,5 @@
+using Evengrist.Web.Sights.Traces;
+
 namespace Evengrist.Web.Sights.Lists;
 
 /// <summary>Which lists stand on which page. A list is added here, where its page is named, and in <c>MillLists</c>, where its columns are.</summary>
@@ -10,8 +12,17 @@ public static class PageLists
         PageList.Of("/ledger/balance", "balance"),
         PageList.Of("/bins", "bins"), PageList.Of("/bins", "layers"),
         PageList.Of("/bins/{Code}", "movements"), PageList.Of("/bins/{Code}", "layers"), PageList.Of("/bins/{Code}", "readings"),
-        PageList.Of("/intake", "trucks"), PageList.Of("/intake/sampling", "retained-samples"),
-        PageList.Of("/tracing", "packages"),
+        PageList.Of("/intake", "trucks"), PageList.Of("/intake/sampling", "retained-samples"), PageList.Of("/intake/statement", "accounts"), PageList.Of("/intake/statement", "payments"), PageList.Of("/intake/season", "accounts"), PageList.Of("/intake/receipts", "trucks"),
+        PageList.Of("/intake/parties", "parties"), PageList.Of("/intake/parties", "fields"), PageList.Of("/intake/parties", "vehicles"), PageList.Of("/intake/certificates", "instrument-certificates"), PageList.Of("/intake/{Code}", "readings"), PageList.Of("/intake/{Code}", "movements"),
+        PageList.Of("/mix/sheets", "mix-sheets"), PageList.Of("/tempering", "temper-log"), PageList.Of("/tempering/bins/{Code}", "temper-log"),
+        PageList.Of("/milling/tests", "mill-tests"), PageList.Of("/streams", "stream-surveys"), PageList.Of("/streams/survey", "stream-surveys"),
+        PageList.Of("/laboratory", "lab-samples"), PageList.Of("/laboratory", "lab-results"), PageList.Of("/laboratory/plan", "lab-samples"), PageList.Of("/laboratory/lots", "lots"), PageList.Of("/laboratory/lots", "lot-results"), PageList.Of("/laboratory/lots", "lot-decisions"),
+        PageList.Of("/laboratory/lots/{Code}", "lot-results"), PageList.Of("/laboratory/lots/{Code}", "lot-decisions"), PageList.Of("/laboratory/certificates", "certificates"), PageList.Of("/laboratory/specifications", "specifications"),
+        PageList.Of("/laboratory/charts", "readings"), PageList.Of("/laboratory/watch", "instrument-checks"), PageList.Of("/laboratory/instruments", "instrument-checks"), PageList.Of("/laboratory/bake", "bakes"), PageList.Of("/laboratory/bake/kept", "bakes"),
+        PageList.Of("/packing/products", "products"), PageList.Of("/bins/storage", "layers"), PageList.Of("/bins/storage", "readings"),
+        PageList.Of("/tracing", "packages"), new("reach", "/tracing", TraceLists.Reach), new("customers-reached", "/tracing", TraceLists.Customers), new("roots", "/tracing", TraceLists.Roots),
+        PageList.Of("/season", "season-uses"), PageList.Of("/season", "season-flours"), PageList.Of("/season", "season-purchases"), PageList.Of("/season", "season-stocks"), PageList.Of("/season/kept", "season-uses"), PageList.Of("/season/kept", "season-flours"),
+        PageList.Of("/season/buying", "season-purchases"), PageList.Of("/ledger/events", "events-taken-in"),
     ];
 
     /// <summary>Lists of the page with the address, and what the address names; none where it has none. An address without a part that may be anything comes first.</summary>
