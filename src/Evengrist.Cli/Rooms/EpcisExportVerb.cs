@@ -4,6 +4,7 @@ using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Records;
+using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
 using NodaTime;
 
@@ -36,7 +37,7 @@ internal static class EpcisExportVerb
 
             using var mill = where.Open(asked, clock);
             var hypothesis = asked.GetValue(outflow) switch { "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => Outflow.FirstInFirstOut };
-            var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table, Corrected.By(mill));
+            var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
             var count = mill.Ask(view =>
             {
                 var place = named is null ? null : view.Book.Named(named);

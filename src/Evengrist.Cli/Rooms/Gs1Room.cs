@@ -13,6 +13,7 @@ internal static class Gs1Room
     {
         Parse(voice, clock),
         Make(voice, clock),
+        Gs1NumberVerb.Of(voice),
         Gs1LabelVerb.Of(voice, clock),
     };
 

@@ -6,6 +6,7 @@ using Evengrist.Plant.Epcis;
 using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Plant.Imports;
 using Evengrist.Records;
+using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
 using Evengrist.Web.Sights;
 using Evengrist.Web.Start;
@@ -66,7 +67,7 @@ public static class EpcisApi
         }
 
         // Written to a file first: the ledger is not kept waiting for a slow reader.
-        var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table, Corrected.By(mill));
+        var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
         var file = new FileStream(Path.GetTempFileName(), FileMode.Open, FileAccess.ReadWrite, FileShare.None, 64 * 1024, FileOptions.DeleteOnClose);
         int? count = null;
         var known = mill.Ask(view =>

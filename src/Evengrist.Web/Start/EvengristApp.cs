@@ -103,6 +103,7 @@ public static class EvengristApp
         app.MapSamplingApi();
         app.MapPayingApi();
         app.MapContentApi();
+        app.MapLabelsApi();
         app.MapTracingApi();
         app.MapDispatchApi();
         app.MapEpcisApi();
@@ -114,6 +115,7 @@ public static class EvengristApp
         app.MapTicketFiles();
         app.MapCertificateFiles();
         app.MapInspectionFiles();
+        app.MapLabelFiles();
         app.MapBakeFiles();
         app.MapPayingFiles();
         app.MapRazorComponents<App>();

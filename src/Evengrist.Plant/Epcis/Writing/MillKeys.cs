@@ -54,7 +54,7 @@ public sealed record MillKeys
             .Concat(keys.Products.Select(p => ($"products.{p.Key}", (string?)p.Value, 14))).Concat(keys.Parties.Select(p => ($"parties.{p.Key}", (string?)p.Value, 13))).Concat(keys.Units.Select(u => ($"units.{u.Key}", (string?)u.Value, 18)));
         return
         [
-            .. all.Where(k => k.Item2 is { } key && !(key.Length == k.Item3 && CheckDigit.IsRight(key)))
+            .. all.Where(k => k.Item2 is { } key && !(key.Length == k.Item3 && (k.Item3 switch { 13 => Gln.TryParse(key, out _, out _), 14 => Gtin.TryParse(key, out _, out _), _ => Sscc.TryParse(key, out _, out _) })))
                 .Select(k => $"{k.Item1}: \"{Fault.Show(k.Item2!)}\" is no key of {k.Item3} digits with a right check digit."),
             .. keys.Address is { } address && !(Uri.TryCreate(address, UriKind.Absolute, out var uri) && uri.Scheme is "https" or "http" && UriForm.IsUri(address))
                 ? new[] { $"address: \"{Fault.Show(address)}\" is no web address such as https://mill.example." } : [],

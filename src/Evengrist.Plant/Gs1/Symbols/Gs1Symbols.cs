@@ -27,6 +27,14 @@ public static class Gs1Symbols
             : Drawn(SymbolKind.Gs1128, elements.ToString(), () => new Code128Writer().encode(Fnc1 + text.Replace(ElementString.Separator, Fnc1), BarcodeFormat.CODE_128, 1, 1, new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = 0 }));
     }
 
+    /// <summary>Bars of a plain text, without the mark of GS1: for a code of the mill's own. Or why they cannot hold it.</summary>
+    public static Parsed<Symbol> Plain(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length is 0 or > MostOfBars || text.Any(c => c is < ' ' or > '~') ? Parsing.Failed<Symbol>(Fault.OfFile(text, FormattableString.Invariant($"1 to {MostOfBars} letters without accents, digits and signs")))
+            : Drawn(SymbolKind.PlainBars, text, () => new Code128Writer().encode(text, BarcodeFormat.CODE_128, 1, 1, new Dictionary<EncodeHintType, object> { [EncodeHintType.MARGIN] = 0 }));
+    }
+
     /// <summary>A Data Matrix, or why it cannot hold it.</summary>
     public static Parsed<Symbol> DataMatrix(ElementString elements)
     {

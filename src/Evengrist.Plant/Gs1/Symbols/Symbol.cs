@@ -8,7 +8,7 @@ public sealed class Symbol
     internal Symbol(SymbolKind kind, bool[,] dark, string forPeople)
     {
         (Kind, this.dark, ForPeople) = (kind, dark, forPeople);
-        Quiet = kind switch { SymbolKind.Gs1128 => 10, SymbolKind.QrLink => 4, _ => 1 };
+        Quiet = kind switch { SymbolKind.Gs1128 or SymbolKind.PlainBars => 10, SymbolKind.QrLink => 4, _ => 1 };
     }
 
     /// <summary>Which symbology.</summary>

@@ -11,4 +11,7 @@ public enum SymbolKind
 
     /// <summary>A QR code with a link.</summary>
     QrLink,
+
+    /// <summary>Bars of a plain text: Code 128 without the mark of GS1.</summary>
+    PlainBars,
 }

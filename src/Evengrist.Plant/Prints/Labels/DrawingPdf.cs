@@ -3,32 +3,38 @@ using PdfSharp.Pdf;
 
 namespace Evengrist.Plant.Prints.Labels;
 
-/// <summary>A drawing as a PDF of one page.</summary>
+/// <summary>Drawings as a PDF, one to a page.</summary>
 internal static class DrawingPdf
 {
     private const double PointsPerMillimetre = 72 / 25.4;
 
-    public static byte[] Write(Drawing drawing, string title)
+    public static byte[] Write(IEnumerable<Drawing> drawings, string title)
     {
         using var document = new PdfDocument();
         (document.Info.Title, document.Info.Creator) = (title, "Evengrist");
-        var page = document.AddPage();
-        (page.Width, page.Height) = (XUnit.FromMillimeter(drawing.Width), XUnit.FromMillimeter(drawing.Height));
-        using (var graphics = XGraphics.FromPdfPage(page))
+        foreach (var drawing in drawings)
         {
-            foreach (var box in drawing.Boxes)
-            {
-                graphics.DrawRectangle(XBrushes.Black, box.X * PointsPerMillimetre, box.Y * PointsPerMillimetre, box.Across * PointsPerMillimetre, box.Down * PointsPerMillimetre);
-            }
-
-            foreach (var text in drawing.Texts)
-            {
-                graphics.DrawString(text.Text, ShippedFonts.Of(text.Points, text.Bold), XBrushes.Black, new XPoint(text.X * PointsPerMillimetre, text.Base * PointsPerMillimetre));
-            }
+            Page(document, drawing);
         }
 
         using var bytes = new MemoryStream();
         document.Save(bytes, closeStream: false);
         return bytes.ToArray();
+    }
+
+    private static void Page(PdfDocument document, Drawing drawing)
+    {
+        var page = document.AddPage();
+        (page.Width, page.Height) = (XUnit.FromMillimeter(drawing.Width), XUnit.FromMillimeter(drawing.Height));
+        using var graphics = XGraphics.FromPdfPage(page);
+        foreach (var box in drawing.Boxes)
+        {
+            graphics.DrawRectangle(XBrushes.Black, box.X * PointsPerMillimetre, box.Y * PointsPerMillimetre, box.Across * PointsPerMillimetre, box.Down * PointsPerMillimetre);
+        }
+
+        foreach (var text in drawing.Texts)
+        {
+            graphics.DrawString(text.Text, ShippedFonts.Of(text.Points, text.Bold), XBrushes.Black, new XPoint(text.X * PointsPerMillimetre, text.Base * PointsPerMillimetre));
+        }
     }
 }

@@ -9,6 +9,9 @@ internal sealed class LabelWriter(LabelSize size)
 {
     public const double Margin = 4;
 
+    /// <summary>What stays free of all at the edge of the sheet, mm [ours].</summary>
+    private const double Edge = 1;
+
     /// <summary>Module of bars that logistics asks for, and the least a scanner in the hand reads well, mm (GS1 General Specifications, from memory).</summary>
     private const double LogisticModule = 0.495, LeastModule = 0.25, LargestModule = 1;
 
@@ -35,27 +38,55 @@ internal sealed class LabelWriter(LabelSize size)
     /// <summary>Bars over the width with their line for people below.</summary>
     public void Bars(ElementString elements, double height)
     {
-        if (!Takes(Gs1Symbols.Bars(elements), out var symbol))
+        Bars(Gs1Symbols.Bars(elements), height);
+    }
+
+    /// <summary>The same of a symbol.</summary>
+    public void Bars(Parsed<Symbol> made, double height)
+    {
+        if (!Takes(made, out var symbol))
         {
             return;
         }
 
-        var module = Math.Min(LogisticModule, Math.Floor(Room / (symbol.Columns + (2 * symbol.Quiet)) * 200) / 200);
+        var module = Module(symbol);
         if (module < LeastModule)
         {
-            faults.Add(Fault.OfFile(symbol.ForPeople, FormattableString.Invariant($"a shorter value: over {Room:0} mm the bars would be {module:0.###} mm wide, and at least {LeastModule} mm is asked")));
+            faults.Add(Fault.OfFile(symbol.ForPeople, FormattableString.Invariant($"a shorter value: over {Widest:0} mm the bars would be {module:0.###} mm wide, and at least {LeastModule} mm is asked")));
             return;
         }
 
         if (module < LogisticModule)
         {
-            remarks.Add(FormattableString.Invariant($"The bars of {symbol.ForPeople} are {module:0.###} mm wide; for scanning from a fork truck {LogisticModule} mm is asked (from memory). The Data Matrix holds the same."));
+            remarks.Add(FormattableString.Invariant($"The bars of {symbol.ForPeople} are {module:0.###} mm wide; for scanning from a fork truck {LogisticModule} mm is asked (from memory).{(symbol.Kind == SymbolKind.PlainBars ? "" : " The Data Matrix holds the same.")}"));
         }
 
-        Sheet.Symbol(symbol, Margin, Y, module, height);
-        var left = Margin + (symbol.Quiet * module);
-        Y = Sheet.Line(symbol.ForPeople, left, Y + height + 0.6, 9, room: Room - (symbol.Quiet * module)) + 1.2;
+        var left = Math.Max(Margin, Edge + (symbol.Quiet * module));
+        Sheet.Symbol(symbol, left - (symbol.Quiet * module), Y, module, height);
+        Y = Sheet.Line(symbol.ForPeople, left, Y + height + 0.6, 9, room: size.Width - Margin - left) + 1.2;
     }
+
+    /// <summary>Whether the bars of elements get the width that logistics asks for.</summary>
+    public bool FitsLogistics(ElementString elements) => Gs1Symbols.Bars(elements) is { Ok: true, Value: var symbol } && Module(symbol) >= LogisticModule;
+
+    public void Remark(string words) => remarks.Add(words);
+
+    /// <summary>A word in a heavy frame over the width.</summary>
+    public void Stamp(string word, string says)
+    {
+        var top = Y;
+        var low = Sheet.Paragraph(says, Margin + 2, Sheet.Line(word, Margin + 2, top + 1, 20, bold: true), 8, Room - 4) + 0.6;
+        Sheet.Box(Margin, top, Room, 0.8);
+        Sheet.Box(Margin, low, Room, 0.8);
+        Sheet.Box(Margin, top, 0.8, low - top);
+        Sheet.Box(Margin + Room - 0.8, top, 0.8, low - top + 0.8);
+        Y = low + 2;
+    }
+
+    // The quiet zone may lie in the sheet's margin: it is light there.
+    private double Widest => size.Width - (2 * Edge);
+
+    private double Module(Symbol symbol) => Math.Min(LogisticModule, Math.Floor(Widest / (symbol.Columns + (2 * symbol.Quiet)) * 200) / 200);
 
     /// <summary>A square symbol at the left or right margin; gives its side with the quiet zone, 0 where it could not be made.</summary>
     public double Square(Parsed<Symbol> made, bool right, double top, double most)
@@ -72,9 +103,12 @@ internal sealed class LabelWriter(LabelSize size)
     }
 
     /// <summary>Flour is raw, and wheat is an allergen: said on every label.</summary>
-    public void Cautions(LabelCase label, double points, double? room = null)
+    public void Cautions(LabelCase label, double points, double? room = null) => Cautions(label.Contains, points, room);
+
+    /// <inheritdoc cref="Cautions(LabelCase, double, double?)"/>
+    public void Cautions(IReadOnlyList<string> contains, double points, double? room = null)
     {
-        Paragraph($"CONTAINS WHEAT{string.Concat(label.Contains.Select(c => ", " + c.ToUpperInvariant()))}.", points + 1, bold: true, room);
+        Paragraph($"CONTAINS WHEAT{string.Concat(contains.Select(c => ", " + c.ToUpperInvariant()))}.", points + 1, bold: true, room);
         Paragraph("Raw flour: not ready to eat. Cook or bake before eating.", points, room: room);
     }
 
@@ -82,7 +116,7 @@ internal sealed class LabelWriter(LabelSize size)
 
     public static string Date(NodaTime.LocalDate date) => date.ToString("d MMM uuuu", CultureInfo.InvariantCulture);
 
-    public Parsed<Label> Close(string title, ElementString elements)
+    public Parsed<Label> Close(string title, ElementString? elements)
     {
         if (Y > size.Height)
         {

@@ -40,7 +40,7 @@ public sealed class SymbolTests : IDisposable
         Assert.Contains("QR-Code:https://id.gs1.org/01/09521234002017/10/WB-251007-3/21/1001?15=261007&3103=025000", read);
         Assert.Contains("CODE-128:0109521234002017", read);
         Assert.Equal("]d2" + Bag, ScanBack.Zxing(page, "DataMatrix"));
-        Assert.Equal(label.Elements.ToString(), ElementStrings.Read("]d2" + Bag.Replace('|', ElementString.Separator), Year).Value.ToString());
+        Assert.Equal(label.Elements!.ToString(), ElementStrings.Read("]d2" + Bag.Replace('|', ElementString.Separator), Year).Value.ToString());
     }
 
     [ScanBackFact]
@@ -51,12 +51,28 @@ public sealed class SymbolTests : IDisposable
         {
             var label = PalletLabel.Draw(Case(), Pallet(), 40, size, Year).Value;
             var page = ScanBack.Page(label.Pdf(), folder);
-            Assert.Equal(["CODE-128:00095212340000000426", "CODE-128:02095212340020173740", "CODE-128:1526100710WB-251007-3"], ScanBack.Zbar(page).Order(StringComparer.Ordinal));
+            Assert.Empty(label.Remarks); // every bar gets 0.495 mm: date and lot stand apart
+            Assert.Equal(["CODE-128:00095212340000000426", "CODE-128:02095212340020173740", "CODE-128:10WB-251007-3", "CODE-128:15261007"], ScanBack.Zbar(page).Order(StringComparer.Ordinal));
             var matrix = ScanBack.Page(label.Pdf(), folder, corner: 360, width: (int)(size.Width / 25.4 * 300));
             Assert.Equal("|" + All, ScanBack.Dmtx(matrix));
             Assert.Equal("]d2" + All, ScanBack.Zxing(matrix, "DataMatrix"));
             Assert.Equal(ScanBack.Zbar(page).Order(StringComparer.Ordinal), ScanBack.Zbar(ScanBack.Boxes(label.Svg(), folder)).Order(StringComparer.Ordinal));
         }
+    }
+
+    [ScanBackFact]
+    public void PalletLabel_OnHoldOrWithoutANumber_SaysSoAndIsReadBack()
+    {
+        var facts = new PalletFacts("Sennorby Mill", "P-WB-251007-0003", "White bread flour", Case().Item, 40, 25, Case().Lot, new LocalDate(2025, 10, 7), new LocalDate(2026, 10, 7), []) { Number = Pallet() };
+        var held = PalletLabel.Draw(facts with { Hold = "falling number 180 s, laboratory" }, LabelSize.A6, Year).Value;
+        Assert.Contains("HOLD", Words(held), StringComparison.Ordinal);
+        Assert.Contains("CODE-128:00095212340000000426", ScanBack.Zbar(ScanBack.Page(held.Pdf(), folder)));
+        var plain = PalletLabel.Draw(facts with { Number = null }, LabelSize.A6, Year).Value;
+        Assert.Null(plain.Elements);
+        Assert.Contains("no number (SSCC)", plain.Remarks[^1], StringComparison.Ordinal);
+        Assert.Equal(["CODE-128:P-WB-251007-0003"], ScanBack.Zbar(ScanBack.Page(plain.Pdf(), folder)));
+        using var both = PdfDocument.Open(Label.Pdf([held, plain]));
+        Assert.Equal(2, both.NumberOfPages);
     }
 
     [Fact]
