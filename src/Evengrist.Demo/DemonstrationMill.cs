@@ -83,6 +83,8 @@ public static class DemonstrationMill
         ChartFreezes.Keep(mill);
         ContentBooks.Keep(mill, seed);
         DispatchBooks.Keep(mill);
+        HouseHall.Keep(mill);
+        HouseOrders.Keep(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

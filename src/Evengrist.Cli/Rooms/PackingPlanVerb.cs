@@ -1,9 +1,10 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
-using Evengrist.Packing.Runs;
 using Evengrist.Planning.Packing;
+using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using NodaTime;
 using static Evengrist.Cli.Said.Amounts;
 
 namespace Evengrist.Cli.Rooms;
@@ -11,10 +12,19 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>The order of packing runs.</summary>
 internal static class PackingPlanVerb
 {
-    public static Command Of(Voice voice)
+    public static Command Of(Voice voice, IClock clock)
     {
-        var command = new Command("plan", "The order and times of posed packing runs over lines that cost least in lateness, changing over and flour run through, proven or with its gap; or what clashes. Starts no line, needs no records.");
-        return PosedVerb.Of<RunOrderSpec, PackingPlanAnswer>(command, voice, PackingPlanCase.Help, PackingPlanCase.Read, spec => PackingPlanAnswer.Of(RunOrderSolver.Solve(spec), spec), answer => Say(answer, voice));
+        var command = new Command("plan", "The order and times of packing runs over lines that cost least in lateness, changing over and flour run through, proven or with its gap; or what clashes. Of the mill's open orders from its records, or of posed runs with --in. Starts no line.");
+        var (posed, records) = (new PosedVerb(), new HallPlanVerb(voice, clock));
+        posed.AddTo(command, PackingPlanCase.Help);
+        records.AddTo(command);
+        command.SetAction(asked => !posed.IsPosed(asked) ? records.Answer(asked, posed.Json(asked))
+            : posed.Ask(asked, PackingPlanCase.Read, spec => Parsing.Got(PackingPlanAnswer.Of(RunOrderSolver.Solve(spec), spec))) switch
+            {
+                { Answer: { } answer } => voice.Answer(posed.Json(asked), answer, found => Say(found, voice)),
+                var none => voice.NoAnswer(none.Reasons),
+            });
+        return command;
     }
 
     private static void Say(PackingPlanAnswer answer, Voice voice)

@@ -9,7 +9,8 @@ internal static class PackingRoom
 {
     public static Command Of(Voice voice, IClock clock) => new("packing", "Flour in packages: in which order lines pack it, whether packages hold what they declare.")
     {
-        PackingPlanVerb.Of(voice),
+        PackingPlanVerb.Of(voice, clock),
+        PackingOrdersVerbs.Of(voice, clock),
         NetContentVerb.Of(voice),
         ContentVerbs.Of(voice, clock),
     };

@@ -12,7 +12,7 @@ internal sealed class RunOrderModel
     private readonly RunOrderSpec spec;
     private readonly int horizon;
     private readonly List<(BoolVar Literal, Change Change)> changes = [];
-    private readonly List<BoolVar> arcs = [];
+    private readonly List<(BoolVar Literal, string Line, int From, int To)> arcs = [];
 
     public RunOrderModel(RunOrderSpec spec)
     {
@@ -42,14 +42,32 @@ internal sealed class RunOrderModel
     /// <summary>Bins may not run dry, and where asked not overflow.</summary>
     public void Bins(bool mayOverflow) => BinRule.Add(Model, spec, Runs, mayOverflow);
 
-    /// <summary>Begins from a plan.</summary>
+    /// <summary>Begins from a plan: every run in its place and what follows what, so that a plan that holds is found at once.</summary>
     public void Begin(RunPlan plan)
     {
+        Dictionary<(string Line, int From, int To), bool> follows = [];
+        foreach (var line in plan.Runs.GroupBy(r => r.Line))
+        {
+            int[] turns = [-1, .. line.OrderBy(r => r.Start).Select(r => spec.Runs.ToList().FindIndex(s => s.Code == r.Run.Code)), -1];
+            foreach (var (from, to) in turns.Zip(turns.Skip(1)))
+            {
+                follows[(line.Key, from, to)] = true;
+            }
+        }
+
+        var isUsed = plan.Runs.Select(r => r.Line).ToHashSet();
+        foreach (var (literal, line, from, to) in arcs)
+        {
+            Model.AddHint(literal, from == to ? !isUsed.Contains(line) : follows.ContainsKey((line, from, to)));
+        }
+
         for (var r = 0; r < Runs.Count; r++)
         {
             if (plan.Runs.FirstOrDefault(p => p.Run.Code == spec.Runs[r].Code) is { } placed && placed.End <= horizon)
             {
                 Model.AddHint(Runs[r].Start, placed.Start);
+                Model.AddHint(Runs[r].End, placed.End);
+                Model.AddHint(Runs[r].Late, placed.Late);
                 for (var i = 0; i < Runs[r].On.Length; i++)
                 {
                     Model.AddHint(Runs[r].On[i], spec.Runs[r].Places[i].Line == placed.Line);
@@ -61,7 +79,7 @@ internal sealed class RunOrderModel
     /// <summary>Holds the order that was found, and from here on asks for every start to be as early as it can.</summary>
     public void Settle(CpSolver found)
     {
-        foreach (var arc in arcs)
+        foreach (var (arc, _, _, _) in arcs)
         {
             Model.Add(arc == (found.BooleanValue(arc) ? 1 : 0));
         }
@@ -76,7 +94,7 @@ internal sealed class RunOrderModel
     // Node 0 is the line before its first run and after its last; a run that is elsewhere stays by itself.
     private void Round(PackingLine line)
     {
-        var here = spec.Runs.Select((run, r) => (Run: run, Variables: Runs[r], Place: run.Places.ToList().FindIndex(p => p.Line == line.Code))).Where(r => r.Place >= 0).ToArray();
+        var here = spec.Runs.Select((run, r) => (Number: r, Run: run, Variables: Runs[r], Place: run.Places.ToList().FindIndex(p => p.Line == line.Code))).Where(r => r.Place >= 0).ToArray();
         if (here.Length == 0)
         {
             return;
@@ -84,37 +102,37 @@ internal sealed class RunOrderModel
 
         var round = Model.AddCircuit();
         Model.AddNoOverlap(here.Select(r => r.Variables.Spans[r.Place]));
-        round.AddArc(0, 0, Arc($"{line.Code} empty"));
+        round.AddArc(0, 0, Arc($"{line.Code} empty", -1, -1));
         for (var i = 0; i < here.Length; i++)
         {
-            var (run, v, place) = here[i];
+            var (number, run, v, place) = here[i];
             round.AddArc(i + 1, i + 1, v.On[place].Not());
-            round.AddArc(i + 1, 0, Arc($"{run.Code} last on {line.Code}"));
+            round.AddArc(i + 1, 0, Arc($"{run.Code} last on {line.Code}", number, -1));
             if (spec.MayFollow(line.LastFlour, run.Flour))
             {
-                Follow(0, i + 1, $"{run.Code} first on {line.Code}", spec.Between(line.LastFlour, run.Flour), v, Model.NewConstant(line.FreeFrom));
+                Follow((0, -1), (i + 1, number), $"{run.Code} first on {line.Code}", spec.Between(line.LastFlour, run.Flour), v, Model.NewConstant(line.FreeFrom));
             }
 
             for (var j = 0; j < here.Length; j++)
             {
                 if (i != j && spec.MayFollow(run.Flour, here[j].Run.Flour))
                 {
-                    Follow(i + 1, j + 1, $"{run.Code} then {here[j].Run.Code} on {line.Code}", spec.Between(run.Flour, here[j].Run.Flour), here[j].Variables, v.End);
+                    Follow((i + 1, number), (j + 1, here[j].Number), $"{run.Code} then {here[j].Run.Code} on {line.Code}", spec.Between(run.Flour, here[j].Run.Flour), here[j].Variables, v.End);
                 }
             }
         }
 
-        BoolVar Arc(string name)
+        BoolVar Arc(string name, int from, int to)
         {
             var arc = Model.NewBoolVar(name);
-            arcs.Add(arc);
+            arcs.Add((arc, line.Code, from, to));
             return arc;
         }
 
-        void Follow(int from, int to, string name, Change change, RunVariables next, IntVar free)
+        void Follow((int Node, int Run) from, (int Node, int Run) to, string name, Change change, RunVariables next, IntVar free)
         {
-            var arc = Arc(name);
-            round.AddArc(from, to, arc);
+            var arc = Arc(name, from.Run, to.Run);
+            round.AddArc(from.Node, to.Node, arc);
             Model.Add(next.Start >= free + change.Minutes).OnlyEnforceIf(arc);
             if (change.Minutes > 0 || change.FlushTonnes > 0)
             {

@@ -8,6 +8,9 @@ namespace Evengrist.Planning.Packing;
 /// <summary>Puts packing runs in order over lines at the least cost of lateness, changing over and flour run through. Page: docs/model/run-order.md.</summary>
 public static class RunOrderSolver
 {
+    // Of the time, what goes to a plan that keeps every bin from overflowing [ours].
+    private const double KeepingBins = 0.6;
+
     private static readonly TimeSpan ForSettling = TimeSpan.FromSeconds(1);
 
     /// <summary>The plan that costs least, or why there is none.</summary>
@@ -21,10 +24,14 @@ public static class RunOrderSolver
         }
 
         var began = Stopwatch.GetTimestamp();
-        var (outcome, isImpossible) = Within(spec, options, mayOverflow: false);
-        if (isImpossible && spec.Bins.Count > 0)
+        var from = CarefulOrder.Of(spec, options.From) ?? options.From ?? PlainOrder.EarliestDue(spec);
+        var (outcome, isImpossible) = Within(spec, from, spec.Bins.Count > 0 ? options.Longest * KeepingBins : options.Longest, mayOverflow: false);
+        if (outcome is not RunOrderSolved && spec.Bins.Count > 0)
         {
-            (outcome, isImpossible) = Within(spec, options, mayOverflow: true);
+            var isSettled = isImpossible;
+            (outcome, isImpossible) = Within(spec, from, options.Longest - Min(Stopwatch.GetElapsedTime(began), options.Longest * KeepingBins), mayOverflow: true);
+            outcome = !isImpossible && outcome is not RunOrderSolved && RunPlanCheck.Broken(spec, from).Count == 0 ? Careful(spec, from, "Time ran out before the search found anything: this is the order a careful person would make, and a better one may well be there.") : outcome;
+            outcome = outcome is RunOrderSolved found && !isSettled ? found with { Said = $"{found.Said} Whether another order keeps every bin from overflowing was not settled in time." } : outcome;
         }
 
         return outcome switch
@@ -35,12 +42,14 @@ public static class RunOrderSolver
         };
     }
 
-    private static (RunOrderOutcome Outcome, bool IsImpossible) Within(RunOrderSpec spec, RunOrderOptions options, bool mayOverflow)
+    private static TimeSpan Min(TimeSpan a, TimeSpan b) => a < b ? a : b;
+
+    private static (RunOrderOutcome Outcome, bool IsImpossible) Within(RunOrderSpec spec, RunPlan from, TimeSpan longest, bool mayOverflow)
     {
         var model = new RunOrderModel(spec);
         model.Bins(mayOverflow);
-        model.Begin(options.From ?? PlainOrder.EarliestDue(spec));
-        var solver = Solver(options.Longest);
+        model.Begin(from);
+        var solver = Solver(longest);
         var status = solver.Solve(model.Model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
         {
@@ -56,6 +65,11 @@ public static class RunOrderSolver
     // Whether there is no order at all: the first one found will do.
     private static bool IsImpossible(RunOrderSpec spec, RunOrderOptions options)
     {
+        if (CarefulOrder.Of(spec, options.From) is not null)
+        {
+            return false;
+        }
+
         var model = new RunOrderModel(spec);
         model.Bins(mayOverflow: true);
         model.Begin(options.From ?? PlainOrder.EarliestDue(spec));
@@ -64,12 +78,23 @@ public static class RunOrderSolver
         return solver.Solve(model.Model) == CpSolverStatus.Infeasible;
     }
 
+    /// <summary>The order a careful person would make, without any search; null where none is found so.</summary>
+    public static RunOrderSolved? ByCare(RunOrderSpec spec)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        return RunOrderFaults.Of(spec).Count == 0 && CarefulOrder.Of(spec) is { } plan && RunPlanCheck.Broken(spec, plan).Count == 0 ? Careful(spec, plan, "Each run in turn where it is done first; nothing was searched, and a better order may well be there.") : null;
+    }
+
+    private static RunOrderSolved Careful(RunOrderSpec spec, RunPlan plan, string said) => new(plan, false, 0, said, TimeSpan.Zero, Choked(spec, plan));
+
+    private static (string Bin, int Minute)[] Choked(RunOrderSpec spec, RunPlan plan) => [.. spec.Bins.Select(b => (b.Code, Minute: RunPlanCheck.Choked(plan, b))).Where(b => b.Minute is not null).Select(b => (b.Code, b.Minute!.Value))];
+
     private static RunOrderSolved Solved(RunOrderSpec spec, RunPlan plan, CpSolver solver, CpSolverStatus status)
     {
         var proven = status == CpSolverStatus.Optimal;
         var bound = RunOrderModel.Money(solver.BestObjectiveBound);
         var said = proven ? "Proven: no order costs less." : string.Create(CultureInfo.InvariantCulture, $"Time ran out: the plan holds; no order costs less than {bound:0.00}.");
-        return new(plan, proven, bound, said, TimeSpan.Zero, [.. spec.Bins.Select(b => (b.Code, Minute: RunPlanCheck.Choked(plan, b))).Where(b => b.Minute is not null).Select(b => (b.Code, b.Minute!.Value))]);
+        return new(plan, proven, bound, said, TimeSpan.Zero, Choked(spec, plan));
     }
 
     // The least cost leaves room: runs begin as early as the order allows.

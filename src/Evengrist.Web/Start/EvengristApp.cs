@@ -51,6 +51,8 @@ public static class EvengristApp
         services.AddHttpContextAccessor();
         services.AddScoped<Visit>();
         services.AddSingleton<UploadShelf>();
+        services.AddSingleton<Sights.Packing.PlanShelf>();
+        services.AddSingleton<Sights.Packing.OrderShelf>();
         services.AddSingleton<Sights.Flow.MillTunings>();
         services.AddSingleton<WorkShelf>();
         services.AddSingleton<Sights.Season.YearDesk>();
@@ -104,6 +106,7 @@ public static class EvengristApp
         app.MapPayingApi();
         app.MapContentApi();
         app.MapLabelsApi();
+        app.MapPackingHall();
         app.MapTracingApi();
         app.MapDispatchApi();
         app.MapEpcisApi();

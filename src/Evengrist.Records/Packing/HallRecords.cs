@@ -1,0 +1,111 @@
+using Evengrist.Ledger;
+using Evengrist.Packing.Boards;
+using Evengrist.Packing.Orders;
+using Evengrist.Packing.Products;
+using Evengrist.Quantities;
+using Evengrist.Laboratory;
+using NodaTime;
+
+namespace Evengrist.Records.Packing;
+
+/// <summary>What the ledger and the papers say of the packing hall at a moment.</summary>
+public static class HallRecords
+{
+    /// <summary>Hours over which flows of a bin are taken [ours].</summary>
+    public const int FlowHours = 4;
+
+    /// <summary>What is asked when the runs are put in order.</summary>
+    public static RunQuestion Question(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        var (products, book, campaigns) = (Products.Newest(mill).Select(k => k.Product).ToArray(), KeepLineBook.Newest(mill).Book, KeepMillCampaigns.Newest(mill).Campaigns);
+        var kept = PackingPlans.InForce(mill, at)?.Plan;
+        var cleaned = CleanDowns.All(mill).Select(c => c.Clean).Where(c => c.At <= at && !c.IsRefuted).ToArray();
+        var orders = Standings(mill, at);
+        return mill.Ask(view => new RunQuestion(
+            at, orders, products, book,
+            [.. book.Lines.Where(l => view.Book.Find(l.Code) is not null).Select(l => new LineNow(l.Code, Last(view.Book, products, view.Book.Named(l.Code), at) is { } last && !cleaned.Any(c => c.Line == l.Code && c.At >= last.At) ? last.Product : null))],
+            [.. Bins(view.Book).Select(b => new BinNow(b.Code, b.Material, (double)view.Book.StockOf(b.Id, at).Tonnes, (double)(b.Capacity ?? Mass.FromTonnes(10_000)).Tonnes, Fed(view.Book, b)))], campaigns, mill.Settings.Zone) { Kept = kept });
+    }
+
+    /// <summary>Orders taken by a moment, with what the ledger has for them.</summary>
+    public static IReadOnlyList<OrderStanding> Standings(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        PackingOrder[] orders = [.. PackingOrders.Newest(mill).Select(k => k.Order).Where(o => o.Taken <= at)];
+        Product[] products = [.. Products.Newest(mill).Select(k => k.Product)];
+        var planned = PackingPlans.InForce(mill, at)?.Plan.Runs.Select(r => r.Order).ToHashSet() ?? [];
+        return OrderStanding.Of(orders, products, orders.Length == 0 ? [] : mill.Ask(view => Packages(view.Book, orders, products, at)), planned);
+    }
+
+    /// <summary>Code of the product that a line packed last by a moment, or its flour where the pack is no product; null where it packed nothing.</summary>
+    public static string? LastOn(Mill mill, string line, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        Product[] products = [.. Products.Newest(mill).Select(k => k.Product)];
+        var last = mill.Ask(view => view.Book.Find(line) is { Kind: PlaceKind.PackingLine } place ? Last(view.Book, products, place, at) : null);
+        return last is null || CleanDowns.All(mill).Any(c => c.Clean.Line.Equals(line, StringComparison.OrdinalIgnoreCase) && c.Clean.At >= last.Value.At && c.Clean.At <= at && !c.Clean.IsRefuted) ? null : last.Value.Product;
+    }
+
+    /// <summary>The flour bins that feed a packing line, by code.</summary>
+    public static IReadOnlyList<FlourBinNow> Bins(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Ask(view =>
+        {
+            var flows = new PlaceFlows(view.Book);
+            var reckoning = view.Reckoning(Outflow.FirstInFirstOut);
+            var snapshot = reckoning.At(at);
+            return Bins(view.Book).Select(bin => Bin(view.Book, flows, bin, at, [.. snapshot.ContentOf(bin.Id).Where(l => l.Grams > 0).Select(l => (reckoning.Parcels[l.Parcel].From, reckoning.Parcels[l.Parcel].Until, l.Grams / 1e6))])).ToArray();
+        });
+    }
+
+    private static FlourBinNow Bin(Book book, PlaceFlows flows, Place bin, Instant at, IReadOnlyList<(Instant, Instant, double)> layers)
+    {
+        double Of(int hour, bool into) => flows.Within(bin.Id, at - Duration.FromHours(hour + 1), at - Duration.FromHours(hour)).Where(m => into ? m.To == bin.Id : m.From == bin.Id)
+            .Sum(m => m.TonnesWithin(at - Duration.FromHours(hour + 1), at - Duration.FromHours(hour)));
+        var (into, outOf) = (Enumerable.Range(0, FlowHours).Select(h => Of(h, true)).ToArray(), Enumerable.Range(0, FlowHours).Select(h => Of(h, false)).ToArray());
+        var net = into.Zip(outOf, (i, o) => i - o).ToArray();
+        var mean = net.Average();
+        return new(bin, book.StockOf(bin.Id, at), into.Average(), outOf.Average(), Math.Sqrt(net.Sum(n => (n - mean) * (n - mean)) / (FlowHours - 1) / FlowHours), layers);
+    }
+
+    private static IEnumerable<Place> Bins(Book book) => book.OfKind(PlaceKind.FlourBin).Where(b => Fed(book, b).Count > 0).OrderBy(b => b.Code, StringComparer.Ordinal);
+
+    private static IReadOnlyList<string> Fed(Book book, Place bin) => [.. book.Connections.Where(c => c.From == bin.Id && book[c.To].Kind == PlaceKind.PackingLine).Select(c => book[c.To].Code).Order(StringComparer.Ordinal)];
+
+    private static (string Product, Instant At)? Last(Book book, IReadOnlyList<Product> products, Place line, Instant at)
+    {
+        var last = book.MovementsOf(line.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.From == line.Id && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad).Select(m => (Movement?)m).MaxBy(m => (m!.Value.Until, m.Value.Id));
+        return last is { } movement ? (Product.On(products, book[movement.To])?.Code ?? book[movement.To].Material, movement.Until) : null;
+    }
+
+    private static IReadOnlyList<OrderPackage> Packages(Book book, IReadOnlyList<PackingOrder> orders, IReadOnlyList<Product> products, Instant at)
+    {
+        var since = orders.Any(o => o.FromStock) ? Instant.MinValue : orders.Min(o => o.Taken);
+        var wanted = orders.Select(o => o.Product).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        Dictionary<PlaceId, (Mass Mass, Instant At)> packed = [];
+        foreach (var (i, m) in book.Movements.Index())
+        {
+            if (m.Until >= since && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad && book.Counts(i))
+            {
+                packed[m.To] = packed.TryGetValue(m.To, out var there) ? (there.Mass + m.Mass, Instant.Min(there.At, m.Until)) : (m.Mass, m.Until);
+            }
+        }
+
+        return [.. packed.Select(p => Package(book, products, book[p.Key], p.Value.Mass, p.Value.At, at)).OfType<OrderPackage>().Where(p => wanted.Contains(p.Product))];
+    }
+
+    // What was emptied elsewhere than to a customer, as into a tote, serves no order.
+    private static OrderPackage? Package(Book book, IReadOnlyList<Product> products, Place place, Mass mass, Instant packedAt, Instant at)
+    {
+        if (Product.On(products, place) is not { } product)
+        {
+            return null;
+        }
+
+        var stands = book.StockOf(place.Id, at) > Mass.Zero;
+        var to = stands ? null : book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.From == place.Id && m.At <= at && book[m.To].Kind == PlaceKind.Customer).Select(m => book[m.To].Code).LastOrDefault();
+        return stands || to is not null ? new(place.Code, product.Code, mass, packedAt, to, stands && book.HoldOn(place.Id, at) is not null) : null;
+    }
+}

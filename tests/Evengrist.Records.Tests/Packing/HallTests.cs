@@ -1,0 +1,123 @@
+using Evengrist.Ledger;
+using Evengrist.Packing.Lines;
+using Evengrist.Packing.Orders;
+using Evengrist.Packing.Products;
+using Evengrist.Quantities;
+using Evengrist.Records.Packing;
+using Evengrist.Records.Tests.Stores;
+using NodaTime;
+
+namespace Evengrist.Records.Tests.Packing;
+
+/// <summary>The packing hall from records: a mill reckoned by hand.</summary>
+public sealed class HallTests
+{
+    private static readonly Instant Noon = SmallMill.Morning + Duration.FromHours(6);
+
+    private static Mill Filled(TestSite site)
+    {
+        var mill = site.Open();
+        var drafts = new List<Draft>(SmallMill.Places)
+        {
+            new OpenPlace("fb", "F-WB", PlaceKind.FlourBin, Material: "WB") { Capacity = Mass.FromTonnes(100) }, new OpenPlace("l", "L1", PlaceKind.PackingLine), new OpenPlace("k", "C1", PlaceKind.Customer), new Connect("fl", "F-WB", "L1"), new OpenPlace("o", "OPENING", PlaceKind.Opening),
+            new Move("m0", "OPENING", "F-WB", Mass.FromTonnes(50), SmallMill.Morning), new Move("m1", "F-WB", "L1", Mass.FromTonnes(4), Noon - Duration.FromHours(4), Noon),
+        };
+        for (var i = 1; i <= 3; i++)
+        {
+            drafts.Add(new OpenPlace($"p{i}o", $"P{i}", PlaceKind.Pallet, i == 3 ? "soy" : "40 × 25 kg", i == 3 ? "SM" : "WB"));
+            drafts.Add(new Move($"p{i}m", "L1", $"P{i}", Mass.FromTonnes(1), Noon - Duration.FromHours(4 - i)));
+        }
+
+        mill.Record(drafts, "Tester", "test");
+        Product[] products = [Of("WB-25", "WB", "40 × 25 kg"), Of("SM-1", "SM", "soy") with { Allergens = ["wheat", "soy"] }];
+        Assert.All(products, p => Assert.Empty(Products.Keep(mill, p, "Tester").Faults));
+        KeepLineBook.Keep(mill, new LineBook([new("L1", 1, [new("WB-25", 10), new("SM-1", 5, "F-WB")])], [new("SM", null, 60) { IsCleanDown = true }], []) { Signers = ["Tester"] }, "Tester");
+        return mill;
+    }
+
+    private static Product Of(string code, string flour, string packed) => new(code, code, flour, PackKind.Bag, 25_000) { PerPallet = 40, PackedAs = packed, Label = new("1", "Tester", SmallMill.Morning) };
+
+    private static PackingOrder Order(string number, decimal tonnes = 10) => new(number, "C1", "WB-25", tonnes * 1000, OrderUnit.Kilograms, Noon + Duration.FromHours(8), SmallMill.Morning);
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Orders_KeptCorrectedAndImported_LoseNothing(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        Assert.Equal(1, PackingOrders.Keep(mill, Order("a"), "Tester", 0).Kept!.Version);
+        Assert.Contains("kept already", Assert.Single(PackingOrders.Keep(mill, Order("A"), "Tester", 0).Faults.Where(f => !f.StartsWith("Say why", StringComparison.Ordinal))), StringComparison.Ordinal);
+        Assert.Contains("Say why", Assert.Single(PackingOrders.Keep(mill, Order("a", 12), "Tester", 1).Faults), StringComparison.Ordinal);
+        Assert.Equal(2, PackingOrders.Keep(mill, Order("a", 12) with { Reason = "more" }, "Tester", 1).Kept!.Version);
+        var file = new ImportOrders([(2, Order("b")), (3, Order("c", 3))]);
+        Assert.Equal((2, 0), file.In(mill, "Tester"));
+        Assert.Equal((0, 2), file.In(mill, "Tester"));
+        Assert.Contains("something else", Assert.Single(new ImportOrders([(2, Order("b", 99))]).Faults(mill)).Fault, StringComparison.Ordinal);
+        Assert.Null(new ImportOrders([(2, Order("d")), (3, Order("e") with { Product = "NONE" })]).In(mill, "Tester"));
+        Assert.Equal(["a", "b", "c"], PackingOrders.Newest(mill).Select(o => o.Order.Number));
+        // P1 and P2 stand: two tonnes serve the order due first by its number.
+        Assert.Equal([("a", 2m, 10m), ("b", 0m, 10m), ("c", 0m, 3m)], HallRecords.Standings(mill, Noon).Select(s => (s.Order.Number, s.Standing.Tonnes, s.Remaining.Tonnes)));
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Plan_AfterSoy_WaitsForACleanDownThatIsSigned(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        PackingOrders.Keep(mill, Order("a"), "Tester", 0);
+        Assert.Equal("SM-1", HallRecords.LastOn(mill, "L1", Noon));
+        var plan = new PlanRuns(Noon).In(mill).Plan!;
+        Assert.Equal(("a", 60, "soy"), (plan.Runs[0].Order, plan.Runs[0].ChangeMinutes, plan.Runs[0].ToSign.Single()));
+        Assert.Contains("may not sign", Assert.Single(CleanDowns.Sign(mill, "L1", "swept", 30, Noon, "Stranger").Faults), StringComparison.Ordinal);
+        Assert.NotNull(CleanDowns.Sign(mill, "L1", "swept and vacuumed", 50, Noon, "Tester").Signed);
+        Assert.Equal(0, new PlanRuns(Noon).In(mill).Plan!.Runs[0].ChangeMinutes);
+        // What the laboratory finds afterwards undoes it.
+        Assert.NotNull(CleanDowns.Verify(mill, CleanDowns.All(mill)[0].Code, false, "swab: soy", Noon, "Tester").Verified);
+        Assert.Equal(60, new PlanRuns(Noon).In(mill).Plan!.Runs[0].ChangeMinutes);
+        Assert.Null(new PlanRuns(Noon) { MayCleanDown = false }.In(mill).Plan);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Plan_KeptAndLocked_StaysWhenARushOrderComes(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        PackingOrders.Keep(mill, Order("a"), "Tester", 0);
+        Assert.Contains("Say why", Assert.Single(PackingPlans.Keep(mill, new PlanRuns(Noon).In(mill).Plan!, "", "Tester").Faults), StringComparison.Ordinal);
+        Assert.Equal(1, PackingPlans.Keep(mill, new PlanRuns(Noon).In(mill).Plan!, "the morning's", "Tester", 0).Kept!.Version);
+        Assert.Equal(2, PackingPlans.Lock(mill, "a", true, Noon, "Tester").Kept!.Version);
+        Assert.NotEmpty(PackingPlans.Lock(mill, "nobody", true, Noon, "Tester").Faults);
+        var from = PackingPlans.InForce(mill, Noon)!.Plan.Runs[0].From;
+        var rush = new PlanRuns(Noon) { Supposed = Order("rush", 5) with { Due = Noon + Duration.FromHours(1), Priority = 9 } }.In(mill).Plan!;
+        Assert.Equal(from, rush.Runs.Single(r => r.Order == "a").From);
+        Assert.True(rush.Runs.Single(r => r.Order == "rush").From >= rush.Runs.Single(r => r.Order == "a").Until);
+        Assert.Equal(OrderState.Planned, HallRecords.Standings(mill, Noon)[0].State);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Packaging_OfALot_LeadsToThePalletsPackedMeanwhile(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        var use = new PackagingUse(PackagingKind.Bags, "KB-1", "Sacks", "L1", "", Noon - Duration.FromHours(5));
+        Assert.Empty(PackagingUses.Load(mill, use, "Tester").Faults);
+        Assert.NotNull(PackagingUses.TakeOff(mill, "L1", "kb-1", Noon - Duration.FromHours(2), "Tester"));
+        Assert.Null(PackagingUses.TakeOff(mill, "L1", "KB-1", Noon, "Tester"));
+        Assert.Equal(["P1"], PackagingUses.PalletsOf(mill, "KB-1", Noon).Select(p => p.Pallet.Code)); // P2 came off at the very moment the lot did
+        Assert.Single(PackagingUses.PackagingOf(mill, "L1", Noon - Duration.FromHours(3)));
+        Assert.Empty(PackagingUses.PackagingOf(mill, "L1", Noon - Duration.FromHours(2)));
+        Assert.NotEmpty(PackagingUses.Load(mill, use with { Line = "L9" }, "Tester").Faults);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Bins_FlowsOfTheLastHours_SayWhenOneIsEmpty(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        var bin = Assert.Single(HallRecords.Bins(mill, Noon));
+        // 46 t left, one tonne an hour went out each of the last four.
+        Assert.Equal((46m, 1.0, 0.0), (bin.Level.Tonnes, bin.OutTonnesPerHour, bin.InTonnesPerHour));
+        Assert.Equal(46 * 60, bin.MinutesToEmpty!.Value, 6);
+        Assert.Equal(0, bin.MinutesUncertainty!.Value, 6);
+        Assert.Null(bin.MinutesToFull);
+    }
+}
