@@ -1,6 +1,5 @@
 using Evengrist.Ledger;
 using Evengrist.Plant.Cases;
-using Evengrist.Quantities;
 using Evengrist.Tracing;
 using Evengrist.Tracing.Bounds;
 using Evengrist.Tracing.Recall;

@@ -1,6 +1,4 @@
 using System.Globalization;
-using Evengrist.Ledger;
-using Evengrist.Quantities;
 using Evengrist.Tracing.Recall;
 
 namespace Evengrist.Plant.Prints;

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Evengrist.Packing.NetContent;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using Evengrist.Records.Packing;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Evengrist.Tracing;
 using Evengrist.Tracing.Bounds;
 using Evengrist.Tracing.Recall;
 using NodaTime;

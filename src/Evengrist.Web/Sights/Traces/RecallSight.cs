@@ -3,7 +3,6 @@ using Evengrist.Ledger;
 using Evengrist.Records;
 using Evengrist.Tracing;
 using Evengrist.Tracing.Recall;
-using NodaTime;
 
 namespace Evengrist.Web.Sights.Traces;
 
