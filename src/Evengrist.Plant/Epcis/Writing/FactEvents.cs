@@ -1,5 +1,8 @@
+using Evengrist.Intake;
+using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
 using Evengrist.Quantities;
+using Evengrist.Tracing.Recall;
 using NodaTime;
 
 namespace Evengrist.Plant.Epcis.Writing;
@@ -29,10 +32,15 @@ internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
     public WrittenEvent? Of(Happening happening)
     {
         var place = book[happening.On];
+        var recalled = KeptRecall.NumberIn(happening.Kind == HappeningKind.Held ? happening.Words : happening.Kind == HappeningKind.Released ? HeldBefore(happening)?.Words ?? "" : "");
         var (step, disposition) = happening.Kind switch
         {
-            HappeningKind.Held => ("holding", "non_sellable_other"),
+            HappeningKind.Held => ("holding", recalled is null ? "non_sellable_other" : "recalled"),
             HappeningKind.Released => ("inspecting", "sellable_not_accessible"),
+            HappeningKind.Sampled => ("inspecting", "in_progress"),
+
+            // A truck that was turned away takes its load with it.
+            HappeningKind.Decided when LoadDecision.Read(happening) is { Stage: TruckStage.TurnedAway } => ("shipping", "returned"),
             _ => ("", ""),
         };
         if (step.Length == 0)
@@ -43,14 +51,27 @@ internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
         var told = Start("ObjectEvent", happening.At);
         told = place.Kind switch
         {
-            PlaceKind.Truck => told.Kilograms("quantityList", (names.Lot(place.Code, place.Material), book.ThroughputOf(place.Id, happening.At).In.Kilograms)),
+            PlaceKind.Truck => told.Kilograms("quantityList", (names.Lot(place.Code, place.Material), LoadOf(place, happening.At))),
             _ when place.Kind.Role() == PlaceRole.Unit => told.Epcs("epcList", names.Unit(place)),
 
             // What lies in a bin is not named one by one: the place is held, and so whatever is in it.
             _ => told.Epcs("epcList", names.Inside(place)),
         };
-        return told.Set("action", "OBSERVE").Set("bizStep", step).Set("disposition", disposition).At("readPoint", place.Kind.IsFixed() ? names.Inside(place) : names.Site).At("bizLocation", names.Site).Set("mill:reason", happening.Words);
+        return told.Set("action", "OBSERVE").Set("bizStep", step).Set("disposition", disposition).At("readPoint", place.Kind.IsFixed() ? names.Inside(place) : names.Site).At("bizLocation", names.Site).Set("mill:reason", happening.Words)
+            .Lasting(happening.Kind == HappeningKind.Held ? "set" : "unset", recalled is null ? "" : "recalled").Set("mill:recall", recalled).Typed("bizTransactionList", "bizTransaction", SampleOf(happening) is { } sample ? [("testres", names.Paper("sample", sample))] : []);
     }
+
+    // A truck is sampled and turned away before it is weighed: what it turned out to bring stands for it, or no mass at all.
+    private decimal? LoadOf(Place truck, Instant at)
+    {
+        var load = book.ThroughputOf(truck.Id, at).In is var then && then > Mass.Zero ? then : book.ThroughputOf(truck.Id, book.Newest ?? at).In;
+        return load > Mass.Zero ? load.Kilograms : null;
+    }
+
+    // The hold that a release ends.
+    private Happening? HeldBefore(Happening release) => book.HappeningsOn(release.On).LastOrDefault(h => h.Kind == HappeningKind.Held && h.At <= release.At);
+
+    private static string? SampleOf(Happening happening) => SampleTaken.Of(happening) is { IsRetained: true } taken ? taken.RetainedId : null;
 
     private WrittenEvent Received(Movement movement, Place truck, Place to)
     {

@@ -38,6 +38,10 @@ internal sealed class LotEvents(Book book, Lots lots, MillNames names, Outflow o
         .Kilograms("quantityList", (lots.NameOf(parcel), lots.KilogramsOf(parcel))).Set("action", "OBSERVE").Set("bizStep", "storing").Set("disposition", "in_progress")
         .At("readPoint", names.Inside(book[lots.Parcels.PlaceOf(parcel)])).At("bizLocation", names.Site);
 
+    /// <summary>Lots went to waste: sweepings, spoiled flour, samples used up.</summary>
+    public WrittenEvent Wasted(int parcel) => new WrittenEvent("ObjectEvent", lots.Parcels[parcel].Until, zone)
+        .Kilograms("quantityList", lots.Making(parcel).From).Set("action", "DELETE").Set("bizStep", "destroying").Set("disposition", "disposed").At("readPoint", ReadPoint(parcel, book[lots.Parcels.PlaceOf(parcel)])).At("bizLocation", names.Site).Set("mill:reckoned", reckoned);
+
     // A unit was filled where the movement came from.
     private string ReadPoint(int parcel, Place place) => lots.Parcels.MovementOf(parcel) is >= 0 and var movement && book[book.Movements[movement].From] is var from && from.Kind.IsFixed() ? names.Inside(from)
         : place.Kind.IsFixed() ? names.Inside(place) : names.Site;

@@ -28,6 +28,7 @@ internal sealed class ToldEvents
         Layer,
         Lot,
         Unit,
+        Waste,
         Happening,
     }
 
@@ -77,6 +78,10 @@ internal sealed class ToldEvents
         {
             planned.Add((at, Sort.Layer, parcel));
         }
+        else if (book[parcels.PlaceOf(parcel)].Kind == PlaceKind.Waste && parcels.MovementOf(parcel) >= 0 && lots.Making(parcel).From.Count > 0)
+        {
+            planned.Add((at, Sort.Waste, parcel));
+        }
     }
 
     private WrittenEvent? Tell((Instant At, Sort Sort, int Index) planned) => planned.Sort switch
@@ -85,6 +90,7 @@ internal sealed class ToldEvents
         Sort.Layer => made.Stored(planned.Index),
         Sort.Lot => made.Made(planned.Index),
         Sort.Unit => made.OnUnit(planned.Index),
+        Sort.Waste => made.Wasted(planned.Index),
         _ => OfHappening(book.Happenings[planned.Index]),
     };
 

@@ -42,9 +42,24 @@ internal sealed class WrittenEvent
     public WrittenEvent Kilograms(string list, params IEnumerable<(string Lot, decimal Kilograms)> quantities) =>
         Put(list, quantities.Select(q => (JsonNode)new JsonObject { ["epcClass"] = q.Lot, ["quantity"] = q.Kilograms, ["uom"] = "KGM" }));
 
+    /// <summary>A lot whose mass may not be known: then it is named alone.</summary>
+    public WrittenEvent Kilograms(string list, (string Lot, decimal? Kilograms) quantity) =>
+        quantity.Kilograms is { } known ? Kilograms(list, [(quantity.Lot, known)]) : Put(list, [new JsonObject { ["epcClass"] = quantity.Lot }]);
+
     public WrittenEvent At(string name, string place)
     {
         json[name] = new JsonObject { ["id"] = place };
+        return this;
+    }
+
+    /// <summary>What holds from now on, or no longer does: a recall.</summary>
+    public WrittenEvent Lasting(string how, string disposition)
+    {
+        if (disposition.Length > 0)
+        {
+            json["persistentDisposition"] = new JsonObject { [how] = new JsonArray(disposition) };
+        }
+
         return this;
     }
 

@@ -1,4 +1,6 @@
 using System.Text;
+using Evengrist.Intake;
+using Evengrist.Intake.Sampling;
 using Evengrist.Ledger;
 using Evengrist.Plant.Epcis;
 using Evengrist.Plant.Epcis.Writing;
@@ -113,6 +115,45 @@ public sealed class MillDocumentTests
         var right = Assert.Single(events, e => e.Hash == wrong.CorrectedBy.Single());
         Assert.Equal(Sum(before, "quantityList") - 1000, Sum(right, "quantityList"));
         Assert.Contains("incorrect_data", wrong.Json.GetRawText(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_RecallHold_IsToldAsRecalledUntilItIsReleased()
+    {
+        var book = SmallMill.Book();
+        var (pallet, at) = (Pallet(book).Code, End - Duration.FromHours(3));
+        book.Append(book.ToFacts([new Happen("plain", pallet, at, HappeningKind.Held, "Smell."), new Happen("free", pallet, at + Duration.FromMinutes(5), HappeningKind.Released, "Nothing found."),
+            new Happen("recall", pallet, at + Duration.FromMinutes(10), HappeningKind.Held, "Recall R-2025-001: glass found."), new Happen("done", pallet, at + Duration.FromMinutes(20), HappeningKind.Released, "Looked through.")], "Ada", "recall", End));
+        var text = Written(book, Keys);
+        Assert.Empty(EpcisFiles.Read(text).Faults);
+        var told = Read(text).Where(e => e.At >= at && e.Step is "holding" or "inspecting").ToList();
+        Assert.Equal(["non_sellable_other", "sellable_not_accessible", "recalled", "sellable_not_accessible"], told.Select(e => e.Disposition));
+        Assert.Equal([null, null, "set", "unset"], told.Select(e => e.Json.TryGetProperty("persistentDisposition", out var lasting) ? lasting.EnumerateObject().Single().Name : null));
+        Assert.Equal("R-2025-001", told[2].Json.GetProperty("mill:recall").GetString());
+    }
+
+    [Fact]
+    public void Write_SampleRefusalAndWaste_AreToldByTheirLots()
+    {
+        var book = SmallMill.Book();
+        var (bin, at) = (book.Places.First(p => p.Kind is PlaceKind.FlourBin or PlaceKind.Bin && book.StockOf(p.Id) > Mass.FromTonnes(1)), End - Duration.FromHours(3));
+        var swept = Mass.FromKilograms(250);
+        var sample = new SampleTaken("us-flat-bottom", 7, 2000, "RS-17", "A", "2026-01-05");
+        book.Append(book.ToFacts(
+            [
+                new OpenPlace("t", "25-0999", PlaceKind.Truck, "", "hard winter"), new OpenPlace("w", "WASTE-1", PlaceKind.Waste),
+                new Happen("s", "25-0001", at, HappeningKind.Sampled, Happening.TextOf("Sampled.", sample.Text[(sample.Text.IndexOf('\n', StringComparison.Ordinal) + 1)..])),
+                new Happen("d", "25-0999", at + Duration.FromMinutes(5), HappeningKind.Decided, Happening.TextOf("Turned away.", new LoadDecision(LoadDecisionKind.TurnAway).ToJson())),
+                new Move("m", bin.Code, "WASTE-1", swept, at + Duration.FromMinutes(10)),
+            ], "Ada", "house", End));
+        var text = Written(book, MillKeys.None);
+        Assert.Empty(EpcisFiles.Read(text).Faults);
+        var told = Read(text).Where(e => e.At >= at).ToList();
+        Assert.Equal([("inspecting", "in_progress"), ("shipping", "returned"), ("destroying", "disposed")], told.Select(e => (e.Step, e.Disposition)));
+        Assert.EndsWith(":25-0999", told[1].Json.GetProperty("quantityList")[0].GetProperty("epcClass").GetString(), StringComparison.Ordinal);
+        Assert.False(told[1].Json.GetProperty("quantityList")[0].TryGetProperty("quantity", out _)); // never weighed: no mass is invented
+        Assert.Equal(swept.Kilograms, Sum(told[2], "quantityList"));
+        Assert.Equal("DELETE", told[2].Json.GetProperty("action").GetString());
     }
 
     [Fact]
