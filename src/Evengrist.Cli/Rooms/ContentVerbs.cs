@@ -50,7 +50,7 @@ internal static class ContentVerbs
 
             if (asked.GetValue(dry))
             {
-                voice.Say($"{Amounts.Number(read.Value.Rows, 0)} packages of {read.Value.Hours.Count} hours could be kept; none was.");
+                voice.Say($"{Amounts.Number(read.Value.Rows, 0)} package{(read.Value.Rows == 1 ? "" : "s")} of {read.Value.Hours.Count} hour{(read.Value.Hours.Count == 1 ? "" : "s")} could be kept; none was.");
                 return Exit.Done;
             }
 

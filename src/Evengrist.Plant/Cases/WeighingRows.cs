@@ -85,7 +85,7 @@ internal sealed class WeighingRows(WeighingSpec spec, List<Fault> faults)
     private string Question(string product, int count, decimal net)
     {
         decimal label = products[product].PackGrams;
-        var words = string.Create(CultureInfo.InvariantCulture, $"{count} net weights of {product} are below half or above one and a half times the label of {label:#,0} g; the first is {net:#,0.#} g.");
+        var words = string.Create(CultureInfo.InvariantCulture, $"{count} net weight{(count == 1 ? "" : "s")} of {product} below half or above one and a half times the label of {label:#,0} g; the first is {net:#,0.#} g.");
         return words + (net / label is > 500 and < 1500 ? " The weights look like grams under a heading that says kilograms." : label / net is > 500 and < 1500 ? " The weights look like kilograms under a heading that says grams." : " Is the product right, and the unit?");
     }
 
@@ -104,7 +104,7 @@ internal sealed class WeighingRows(WeighingSpec spec, List<Fault> faults)
 
         if (Numbers.Of(Cell(row, name), mark) is not { } number || number < 0 || number > MostTenths || Math.Round(number * head.GramsEach[name] * 10, MidpointRounding.AwayFromZero) is var tenths && tenths > MostTenths)
         {
-            Bad(row, name, "a weight of 0 to 3 t, such as 25180.5");
+            Bad(row, name, $"a weight of 0 to 3 t, such as 25180.5 under {name} [g]{(head.GramsEach[name] > 1 ? "; are these grams under a heading that says otherwise?" : "")}");
             return null;
         }
 

@@ -66,7 +66,7 @@ public static class InspectionPdf
             eu.Plan is { } plan ? string.Create(CultureInfo.InvariantCulture, $"Plan: of a batch of {inspection.LotSize:#,0} packages {plan.First} are weighed{(inspection.Spoils ? ", testing spoils the package" : "")}; up to {plan.FirstAccept} below T1 pass, from {plan.FirstReject} on they do not{(plan.Second > 0 ? $", in between {plan.Second} more are weighed and up to {plan.Accept} of both pass" : "")}.")
                 : string.Create(CultureInfo.InvariantCulture, $"Plan: a batch of {inspection.LotSize:#,0} packages is weighed whole."),
             string.Create(CultureInfo.InvariantCulture, $"Mean: {eu.Mean:0.00} g, standard deviation {eu.Deviation:0.00} g; at least {eu.LeastMean:0.00} g is asked: {(eu.IsMeanEnough ? "reached" : "not reached")}."),
-            string.Create(CultureInfo.InvariantCulture, $"Below T1 ({eu.First:0.0} g): {eu.Inadequate}. Below T2 ({eu.Second:0.0} g): {eu.BelowSecond}; none may bear the mark e there."),
+            string.Create(CultureInfo.InvariantCulture, $"Below T1 ({eu.First:0.0} g): {eu.Inadequate}. Below T2 ({eu.Second:0.0} g): {eu.BelowSecond}; a package below it may not bear the mark e."),
         ] : [];
     }
 

@@ -54,6 +54,7 @@ public sealed class WeighingFileTests
     [InlineData("moment;line;product;gross [g]", "2026-01-14 10:55;L1;AP-5LB;2300", 2, 4, "empty pack of this product was not weighed")]
     [InlineData("moment;line;product;gross [g]", "2026-01-14 10:55;L1;WB-25;", 2, 4, "the cell is empty")]
     [InlineData("moment;line;product;gross [g]", "2026-01-14 10:55;L1;WB-25;-5", 2, 4, "0 to 3 t")]
+    [InlineData("moment;line;product;gross [kg]", "2026-01-14 10:55;L1;WB-25;25224", 2, 4, "are these grams under a heading that says otherwise?")]
     [InlineData("moment;line;product;gross [g];rejected", "2026-01-14 10:55;L1;WB-25;25224;perhaps", 2, 5, "thrown out")]
     public void Read_Wrong_SaysWhereAndWhat(string heading, string row, int line, int column, string says)
     {
