@@ -1,6 +1,5 @@
 using System.ComponentModel;
 using System.Text;
-using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Gs1;
 using Evengrist.Plant.Prints.Labels;

@@ -1,4 +1,3 @@
-using Evengrist.Plant;
 using Evengrist.Plant.Prints.Labels;
 using Evengrist.Records.Packing;
 using Evengrist.Web.Visiting;

@@ -84,7 +84,7 @@ public sealed class OrderForm
         }
 
         var seen = int.TryParse(Seen, out var version) ? version : 0;
-        var old = seen == 0 ? null : PackingOrders.Versions(mill, Number ?? "").LastOrDefault()?.Order;
+        var old = seen > 0 && PackingOrders.Versions(mill, Number ?? "") is [.., var newest] ? newest.Order : null;
         var order = new PackingOrder((Number ?? "").Trim(), (Customer ?? "").Trim(), (Product ?? "").Trim(), quantity, Unit == nameof(OrderUnit.Packs) ? OrderUnit.Packs : OrderUnit.Kilograms, due!.Value, old?.Taken ?? now, FromStock)
         {
             Priority = priority, Remark = (Remark ?? "").Trim(), Reason = (Reason ?? "").Trim(), IsCancelled = Do == "cancel",

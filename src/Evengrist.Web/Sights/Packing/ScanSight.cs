@@ -1,5 +1,3 @@
-using Evengrist.Ledger;
-using Evengrist.Packing.Codes;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Gs1;
 using Evengrist.Records;
