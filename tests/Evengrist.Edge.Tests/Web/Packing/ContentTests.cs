@@ -15,7 +15,7 @@ public sealed class ContentTests(WebSite site)
     [Fact]
     public async Task Content_FileTareInspection_ComeInOnceAndStandOnThePage()
     {
-        Assert.Empty(Products.Keep(site.Mill, new Product("NC-25", "Flour of the test, 25 kg", "NCT", PackKind.Bag, 25_000) { PerPallet = 40, TareGrams = 180 }, "Ada").Faults.Where(f => !f.Contains("changes", StringComparison.Ordinal)));
+        Assert.All(Products.Keep(site.Mill, new Product("NC-25", "Flour of the test, 25 kg", "NCT", PackKind.Bag, 25_000) { PerPallet = 40, TareGrams = 180 }, "Ada").Faults, f => Assert.Contains("changes", f, StringComparison.Ordinal));
         using var client = site.Client();
         var rows = string.Concat(Enumerable.Range(0, 120).Select(i => FormattableString.Invariant($"2025-09-15T0{(i / 60) + 7}:{i % 60:00}:00Z,L1,NC-25,{25_190 + (i * 7 % 31)},180,\n")));
         var file = "moment,line,product,gross [g],tare [g],rejected\n" + rows;
