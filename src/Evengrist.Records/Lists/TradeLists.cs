@@ -4,11 +4,10 @@ using Evengrist.Intake.Trade;
 using Evengrist.Ledger;
 using Evengrist.Quantities.Lists;
 using Evengrist.Records.Intake;
-using Evengrist.Records.Packing;
 
 namespace Evengrist.Records.Lists;
 
-/// <summary>Accounts of loads, payments, parties, fields, vehicles, certificates of instruments, and products.</summary>
+/// <summary>Accounts of loads, payments, parties, fields, vehicles, and certificates of instruments.</summary>
 internal static class TradeLists
 {
     public static IReadOnlyList<MillList> All { get; } =
@@ -29,10 +28,6 @@ internal static class TradeLists
         MillList.Of("vehicles", "Vehicles", new ListOf<Vehicle>().Text("plate", v => v.Code).Text("carrier", v => v.Carrier), (mill, ask) => TradeShelf.Of(mill).Papers.Vehicles.Where(v => ask.Names(v.Code))),
         MillList.Of("instrument-certificates", "Certificates of scales and meters", new ListOf<Certificate>().Text("instrument", c => c.Instrument).Text("certificate", c => c.Number).Text("issued by", c => c.Body).Day("from", c => c.From).Day("until", c => c.Until),
             (mill, ask) => TradeShelf.Of(mill).Papers.Certificates.Where(c => ask.Names(c.Instrument))),
-        MillList.Of("products", "Products as they stand", new ListOf<KeptProduct>().Text("product", p => p.Product.Code).Whole("version", p => p.Version).Text("name", p => p.Product.Name).Text("flour", p => p.Product.Flour).Text("pack", p => p.Product.PackWords).Mass("net in a pack", ListOrigin.Stated, p => p.Product.Pack)
-                .Whole("packs on a pallet", p => p.Product.PerPallet, ListUnit.Piece).Text("GTIN of a pack", p => p.Product.PackGtin).Text("GTIN of a case", p => p.Product.CaseGtin).Whole("keeps for months", p => p.Product.ShelfMonths).Text("contains", p => string.Join(", ", p.Product.Allergens)).YesNo("enriched", p => p.Product.Enriched)
-                .Text("reason", p => p.Product.Reason).Text("kept by", p => p.By).Moment("kept", p => p.Recorded),
-            (mill, ask) => Products.Newest(mill).Where(p => ask.Names(p.Product.Code))),
     ];
 
     // A statement is of one grower, by code or name.

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using System.Reflection;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
@@ -7,6 +8,7 @@ using Evengrist.Plant.Exports;
 using Evengrist.Records.Lists;
 using Evengrist.Web.Sights.Lists;
 using ExcelDataReader;
+using Microsoft.AspNetCore.Components;
 using Parquet;
 
 namespace Evengrist.Edge.Tests.Web;
@@ -37,6 +39,14 @@ public sealed class ListsTests(WebSite site)
 
     [Fact]
     public void Lists_All_StandOnAPage() => Assert.Equal([], MillLists.All.Select(l => l.Name).Except(PageLists.All.Select(p => p.Name)));
+
+    [Fact]
+    public void PageLists_All_StandOnPagesThatAreThere()
+    {
+        var routes = typeof(PageLists).Assembly.GetTypes().SelectMany(t => t.GetCustomAttributes<RouteAttribute>()).Select(r => Regex.Replace(r.Template, @"\{[^}]*\}", "{Code}")).ToHashSet();
+        Assert.Equal([], PageLists.All.Select(p => p.Page).Where(p => !routes.Contains(p)).Distinct());
+        Assert.Equal(PageLists.All.Count, PageLists.All.DistinctBy(p => (p.Page, p.Name)).Count());
+    }
 
     [Fact]
     public async Task Page_WithAs_IsItsListNarrowedAsThePageIs()
