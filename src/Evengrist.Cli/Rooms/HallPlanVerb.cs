@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Evengrist.Cli.Said;
+using Evengrist.Packing.Boards;
 using Evengrist.Plant.Answers;
 using Evengrist.Records.Packing;
 using NodaTime;
@@ -43,10 +44,10 @@ internal sealed class HallPlanVerb(Voice voice, IClock clock)
         }
 
         var zone = mill.Settings.Zone;
-        return voice.Answer(json, HallPlanAnswer.Of(plan), answer => Say(answer, zone));
+        return voice.Answer(json, HallPlanAnswer.Of(plan), _ => Say(plan, zone));
     }
 
-    private void Say(HallPlanAnswer answer, DateTimeZone zone)
+    private void Say(PackingPlan answer, DateTimeZone zone)
     {
         string Clock(Instant moment) => moment.InZone(zone).LocalDateTime.ToString("ddd d MMM HH:mm", CultureInfo.InvariantCulture);
         var runs = new TextTable("line", "order", "product", "t", "change over min", "start", "end", "due", "late min", "");
@@ -63,10 +64,10 @@ internal sealed class HallPlanVerb(Voice voice, IClock clock)
         }
 
         beside.To(voice);
-        voice.Say($"{answer.Exit} Gap {Number(answer.GapPercent, 2)} %, {Number(answer.SolverSeconds, 2)} s.");
+        voice.Say($"{answer.Said} Gap {Number(answer.GapPercent, 2)} %, {Number(answer.SolverSeconds, 2)} s.");
         voice.Say(answer.Runs.Where(r => r.ToSign.Count > 0).Select(r => $"To sign: before {r.Order} on {r.Line}, {Clock(r.From)}: clean-down for {string.Join(", ", r.ToSign)}."));
         voice.Say(answer.Full.Select(f => $"Bin {f.Bin} is full at {Clock(f.At)}: the mill would choke."));
         voice.Say(answer.LeftOut.Select(l => $"{l.Order} has no run: {l.Why}"));
-        voice.Say(answer.Note);
+        voice.Say(PackingPlanAnswer.Said);
     }
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Evengrist.Cli.Said;
 using Evengrist.Plant;
+using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
 using Evengrist.Records.Packing;
 using NodaTime;
@@ -24,7 +25,7 @@ internal static class PackingOrdersVerbs
             using var mill = where.Open(asked, clock);
             var standings = HallRecords.Standings(mill, at ?? mill.Settings.OpeningOr(clock.GetCurrentInstant()));
             var zone = mill.Settings.Zone;
-            return voice.Answer(asked.GetValue(json), standings.Select(s => new { s.Order.Number, s.Order.Customer, s.Order.Product, s.Order.Due, State = s.State.ToString(), WantedKilograms = s.Wanted.Kilograms, ShippedKilograms = s.Shipped.Kilograms, StandingKilograms = s.Standing.Kilograms }).ToArray(), _ =>
+            return voice.Answer(asked.GetValue(json), standings.Select(OrderAnswer.Of).ToArray(), _ =>
             {
                 var table = new TextTable("order", "customer", "product", "due", "wanted t", "gone t", "stands t", "state");
                 foreach (var s in standings)

@@ -1,5 +1,4 @@
 using Evengrist.Packing.Boards;
-using NodaTime;
 
 namespace Evengrist.Plant.Answers;
 
@@ -17,13 +16,26 @@ namespace Evengrist.Plant.Answers;
 /// <param name="LeftOut">Orders with no run, and why.</param>
 /// <param name="Note">What it is, and is not.</param>
 public sealed record HallPlanAnswer(
-    Instant Start, IReadOnlyList<PlannedRun> Runs, PlanFigures Figures, PlanFigures FirstCome, PlanFigures EarliestDue, bool IsProven, double GapPercent, string Exit, double SolverSeconds,
-    IReadOnlyList<FullBin> Full, IReadOnlyList<LeftOut> LeftOut, string Note)
+    DateTimeOffset Start, IReadOnlyList<HallRunAnswer> Runs, PlanFigures Figures, PlanFigures FirstCome, PlanFigures EarliestDue, bool IsProven, double GapPercent, string Exit, double SolverSeconds,
+    IReadOnlyList<FullBinAnswer> Full, IReadOnlyList<LeftOut> LeftOut, string Note)
 {
     /// <summary>A plan in plain values.</summary>
     public static HallPlanAnswer Of(PackingPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return new(plan.Start, plan.Runs, plan.Figures, plan.FirstCome, plan.EarliestDue, plan.IsProven, plan.GapPercent, plan.Said, plan.SolverSeconds, plan.Full, plan.LeftOut, PackingPlanAnswer.Said);
+        return new(
+            plan.Start.ToDateTimeOffset(), [.. plan.Runs.Select(HallRunAnswer.Of)], plan.Figures, plan.FirstCome, plan.EarliestDue, plan.IsProven, plan.GapPercent, plan.Said, plan.SolverSeconds,
+            [.. plan.Full.Select(f => new FullBinAnswer(f.Bin, f.At.ToDateTimeOffset()))], plan.LeftOut, PackingPlanAnswer.Said);
     }
 }
+
+/// <summary>A run in its place; its mass net, kg.</summary>
+public sealed record HallRunAnswer(
+    string Order, string Product, string Line, DateTimeOffset From, DateTimeOffset Until, decimal Kilograms, DateTimeOffset Due, int LateMinutes, string Bin, int ChangeMinutes, double FlushTonnes, string FlushTo, IReadOnlyList<string> ToSign, bool IsLocked)
+{
+    internal static HallRunAnswer Of(PlannedRun run) => new(
+        run.Order, run.Product, run.Line, run.From.ToDateTimeOffset(), run.Until.ToDateTimeOffset(), run.Grams / 1000m, run.Due.ToDateTimeOffset(), run.LateMinutes, run.Bin, run.ChangeMinutes, run.FlushTonnes, run.FlushTo, run.ToSign, run.IsLocked);
+}
+
+/// <summary>A bin that would be full, and when.</summary>
+public sealed record FullBinAnswer(string Bin, DateTimeOffset At);

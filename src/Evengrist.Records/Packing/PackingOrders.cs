@@ -37,7 +37,7 @@ public static class PackingOrders
             .. string.IsNullOrWhiteSpace(by) ? ["Say who you are first: every record carries a name."] : Array.Empty<string>(),
             .. order.Faults(), .. Against(mill, order),
             .. after != newest ? [after == 0 ? $"The order {order.Number} is kept already in version {newest}: correct that one, or give another number." : $"{order.Number} was changed meanwhile: version {newest} stands. Look at it first."] : Array.Empty<string>(),
-            .. newest > 0 && string.IsNullOrWhiteSpace(order.Reason) && versions[^1].Order.ToJson() != order.ToJson() ? ["Say why it changes: the next person reads it beside the version."] : Array.Empty<string>(),
+            .. newest > 0 && after == newest && !order.IsCancelled && string.IsNullOrWhiteSpace(order.Reason) && versions[^1].Order.ToJson() != order.ToJson() ? ["Say why it changes: the next person reads it beside the version."] : Array.Empty<string>(),
         ];
         if (faults.Length > 0)
         {

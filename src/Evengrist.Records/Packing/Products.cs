@@ -45,7 +45,7 @@ public static class Products
             .. product.Faults(),
             .. after is { } seen && seen != newest ? [seen == 0 ? $"{product.Code} is kept already in version {newest}: change that one, or give another code." : $"{product.Code} was changed meanwhile: version {newest} stands. Look at it first."] : Array.Empty<string>(),
             .. kept is not null && !kept.Product.Flour.Equals(product.Flour, StringComparison.OrdinalIgnoreCase) ? [$"{product.Code} is of {kept.Product.Flour}: one of {product.Flour} has another code."] : Array.Empty<string>(),
-            .. kept is not null && string.IsNullOrWhiteSpace(product.Reason) && kept.Product.ToJson() != product.ToJson() ? ["Say why it changes: the next person reads it beside the version."] : Array.Empty<string>(),
+            .. kept is not null && after != 0 && string.IsNullOrWhiteSpace(product.Reason) && kept.Product.ToJson() != product.ToJson() ? ["Say why it changes: the next person reads it beside the version."] : Array.Empty<string>(),
             .. all.Where(k => k != kept).SelectMany(k => Shared(k.Product, product)),
         ];
         if (faults.Length > 0)

@@ -1,5 +1,4 @@
 using System.ComponentModel;
-using Evengrist.Packing.Lines;
 using Evengrist.Packing.Orders;
 using Evengrist.Packing.Products;
 using Evengrist.Plant.Answers;
@@ -21,7 +20,7 @@ internal static class PackingHallApi
         packing.MapPost("products", (Delegate)KeepProductAsync).WithSummary("Keep a product as the next version of its code; say who with ?by=").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapGet("orders", Orders).WithSummary("Orders with what the ledger has for each: gone, standing, still to be packed").Produces<OrderAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapPost("orders", (Delegate)KeepOrderAsync).WithSummary("Keep an order, or with ?after= the next version of one; say who with ?by=").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
-        packing.MapPost("orders/file", (Delegate)FileAsync).WithSummary("Orders of a file, CSV or XLSX, as the body: looked at, and kept as a whole with ?keep=true&by=. The same file again adds nothing").Accepts<object>("text/csv").Produces<OrderFileAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        packing.MapPost("orders/file", (Delegate)FileAsync).WithSummary("Orders of a file, CSV or XLSX, as the body: looked at, and kept as a whole with ?keep=true&by=. The same file again adds nothing").Accepts<object>("text/csv", "text/plain", "application/octet-stream", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet").Produces<OrderFileAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapGet("plan", Plan).WithSummary("The plan of the packing hall in force").Produces<HallPlanAnswer>().ProducesProblem(StatusCodes.Status404NotFound);
         packing.MapPost("plan", Make).WithSummary("Put all open orders in order, from the records; kept with ?why=…&by=…. Starts no line").Produces<HallPlanAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
         packing.MapGet("bins", Bins).WithSummary("Flour bins that feed lines: level, flows of the last hours, minutes to empty or full").Produces<FlourBinAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
@@ -29,7 +28,7 @@ internal static class PackingHallApi
     }
 
     private static IResult Orders(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)
-        : Results.Ok(HallRecords.Standings(door.Mill!, at).Select(s => new OrderAnswer(s.Order.Number, s.Order.Customer, s.Order.Product, s.Order.Quantity, s.Order.Unit, s.Order.Due, s.Order.Priority, s.State, s.Wanted.Kilograms, s.Shipped.Kilograms, s.Standing.Kilograms, s.Remaining.Kilograms)).ToArray());
+        : Results.Ok(HallRecords.Standings(door.Mill!, at).Select(OrderAnswer.Of).ToArray());
 
     private static async Task<IResult> KeepOrderAsync(HttpContext context, MillDoor door, [Description("who keeps it")] string? by, [Description("the version it follows; 0 or left out for a new one")] int? after)
     {
@@ -92,12 +91,9 @@ internal static class PackingHallApi
         : Results.Ok(HallRecords.Bins(door.Mill!, at).Select(b => new FlourBinAnswer(b.Place.Code, b.Place.Material, b.Level.Tonnes, b.Place.Capacity?.Tonnes, b.InTonnesPerHour, b.OutTonnesPerHour, b.NetUncertainty, b.MinutesToEmpty, b.MinutesToFull, b.MinutesUncertainty)).ToArray());
 
     private static IResult Packaging(MillDoor door, IClock clock, string lot, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)
-        : PackagingUses.UsesOf(door.Mill!, lot) is { Count: > 0 } uses ? Results.Ok(new PackagingAnswer(uses, [.. PackagingUses.PalletsOf(door.Mill!, lot, at).Select(p => p.Pallet.Code)]))
+        : PackagingUses.UsesOf(door.Mill!, lot) is { Count: > 0 } uses ? Results.Ok(new PackagingAnswer([.. uses.Select(PackagingUseAnswer.Of)], [.. PackagingUses.PalletsOf(door.Mill!, lot, at).Select(p => p.Pallet.Code)]))
         : Results.Problem($"No lot {lot} was on a line.", statusCode: StatusCodes.Status404NotFound, title: "No such lot");
 }
-
-/// <summary>An order with what the ledger has for it; masses net, kg.</summary>
-public sealed record OrderAnswer(string Number, string Customer, string Product, decimal Quantity, OrderUnit Unit, Instant Due, int Priority, OrderState State, decimal WantedKilograms, decimal ShippedKilograms, decimal StandingKilograms, decimal RemainingKilograms);
 
 /// <summary>What became of a file of orders.</summary>
 /// <param name="Rows">Orders in it.</param>
@@ -110,4 +106,4 @@ public sealed record OrderFileAnswer(int Rows, int Added, int Known, IReadOnlyLi
 public sealed record FlourBinAnswer(string Bin, string Flour, decimal Tonnes, decimal? CapacityTonnes, double InTonnesPerHour, double OutTonnesPerHour, double? NetUncertainty, double? MinutesToEmpty, double? MinutesToFull, double? MinutesUncertainty);
 
 /// <summary>A lot of packaging: where it was, and the pallets packed meanwhile.</summary>
-public sealed record PackagingAnswer(IReadOnlyList<PackagingUse> Uses, IReadOnlyList<string> Pallets);
+public sealed record PackagingAnswer(IReadOnlyList<PackagingUseAnswer> Uses, IReadOnlyList<string> Pallets);

@@ -69,7 +69,7 @@ public sealed record PackingOrder(string Number, string Customer, string Product
     [
         .. product is null ? [$"There is no product {Product}: keep it among the products first, or mend the code."] : Array.Empty<string>(),
         .. product is { Kind: PackKind.Bulk } && Unit == OrderUnit.Packs ? [$"{product.Code} is loose: order it in kilograms."] : Array.Empty<string>(),
-        .. product is not null && Wanted(product) == Mass.Zero ? ["It comes to less than a gram."] : Array.Empty<string>(),
+        .. product is not null && Quantity > 0 && Wanted(product) == Mass.Zero ? ["It comes to less than a gram."] : Array.Empty<string>(),
         .. Customer.Length == 0 || customerIsKnown ? Array.Empty<string>() : [$"There is no customer {Customer} in the ledger: enter the customer there first, or leave it empty for the mill's own warehouse."],
     ];
 
