@@ -20,6 +20,7 @@ internal static class TracingRoom
             voice, clock, TraceAnswer.Reach, (tracer, question) => ReachAnswer.Of(tracer.Reach(question)), TraceWords.Say, a => a.Nothing),
         StructureVerb.Of(voice, clock),
         RecallVerb.Of(voice, clock),
+        DrillVerb.Of(voice, clock),
     };
 
     private static Command Verb<T>(

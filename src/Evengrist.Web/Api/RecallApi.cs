@@ -1,7 +1,9 @@
 using System.ComponentModel;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Cases;
+using Evengrist.Quantities;
 using Evengrist.Records.Tracing;
+using Evengrist.Tracing.Drill;
 using Evengrist.Tracing.Recall;
 using Evengrist.Web.Sights.Traces;
 using Evengrist.Web.Start;
@@ -19,8 +21,30 @@ public static class RecallApi
         tracing.MapGet("recall", (MillDoor door, IClock clock, [AsParameters] RecallParameters asked) => Ask(door, clock, asked))
             .WithSummary("What to call back: wide and narrow net with what each takes and may miss, packages bounded for any outflow, what is still unknown").Produces<RecallAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         tracing.MapGet("recalls", (MillDoor door) => Recalls.All(door.Mill!)).WithSummary("Recalls that were issued, the newest first").Produces<IReadOnlyList<KeptRecall>>();
+        tracing.MapGet("drill", (MillDoor door, IClock clock, [AsParameters] DrillParameters asked) => Drilled(door, clock, asked))
+            .WithSummary("What a recall drill would score now, about a code or what a seed picks; keeps nothing").Produces<DrillAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+        tracing.MapGet("drills", (MillDoor door) => Drills.All(door.Mill!)).WithSummary("Recall drills, the newest first").Produces<IReadOnlyList<KeptDrill>>();
         tracing.MapPost("recall", (Delegate)((HttpContext context) => Posed.AnswerAsync(context, RecallCase.Read, RecallAnswer.Of))).WithDescription(RecallCase.Help.Schema)
             .WithSummary("The same in a posed mill; needs no records").Accepts<object>("application/json").Produces<RecallAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
+    }
+
+    private static IResult Drilled(MillDoor door, IClock clock, DrillParameters asked)
+    {
+        var settings = door.Mill!.Settings;
+        if (ApiMoment.Read(asked.AsOf, settings, clock) is not { } at)
+        {
+            return ApiMoment.Bad(asked.AsOf);
+        }
+
+        var (subject, reason) = Drills.Subject(door.Mill!, asked.Code, asked.Seed, at);
+        var fault = asked is { Code: null, Seed: null } ? "Name a code, or give a seed by which a truck or pallet is picked." : reason ?? (asked.Kg is < 0 or > 100_000m ? "A threshold is kilograms from 0 to 100000." : null);
+        if (fault is not null)
+        {
+            return Results.Problem(fault, statusCode: StatusCodes.Status400BadRequest, title: "Not drilled");
+        }
+
+        var (score, nothing) = Drills.Score(door.Mill!, subject!.Code, Mass.FromKilograms(asked.Kg ?? 0), asked.Net ?? NetKind.Union, at);
+        return score is null ? Results.Problem(nothing, statusCode: StatusCodes.Status400BadRequest, title: "Not drilled") : Results.Ok(new DrillAnswer(subject.Code, score));
     }
 
     private static IResult Ask(MillDoor door, IClock clock, RecallParameters asked)
@@ -37,6 +61,30 @@ public static class RecallApi
             : Results.Problem(string.Join(" ", answer.Faults), statusCode: StatusCodes.Status400BadRequest, title: "Not answered", extensions: new Dictionary<string, object?> { ["faults"] = answer.Faults });
     }
 }
+
+/// <summary>A drill in the query of an address.</summary>
+public sealed record DrillParameters
+{
+    /// <summary>Code.</summary>
+    [Description("Code of a truck, pallet or load.")] public string? Code { get; init; }
+
+    /// <summary>Seed.</summary>
+    [Description("Picks a truck or pallet of the last year, the same for the same seed.")] public int? Seed { get; init; }
+
+    /// <summary>Threshold.</summary>
+    [Description("Threshold in kg; 0 when left out.")] public decimal? Kg { get; init; }
+
+    /// <summary>Net.</summary>
+    [Description("The net that is the list: Wide, Union or Narrow; Union when left out.")] public NetKind? Net { get; init; }
+
+    /// <summary>Moment.</summary>
+    [Description(ApiMoment.Says)] public string? AsOf { get; init; }
+}
+
+/// <summary>What a drill scored.</summary>
+/// <param name="Subject">What it was about.</param>
+/// <param name="Score">How it went.</param>
+public sealed record DrillAnswer(string Subject, DrillScore Score);
 
 /// <summary>A recall in the query of an address.</summary>
 public sealed record RecallParameters

@@ -2,6 +2,7 @@ using Evengrist.Ledger;
 using Evengrist.Ledger.Reckoned;
 using Evengrist.Quantities;
 using Evengrist.Tracing.Bounds;
+using Evengrist.Tracing.Drill;
 using Evengrist.Tracing.Recall;
 using NodaTime;
 
@@ -97,6 +98,17 @@ public sealed class Tracer
         var asOf = Moment(question.AsOf);
         var (entries, chosen) = (Scheduled(), asked.Select(b => Found(b, nameof(beliefs))).ToArray());
         return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
+    }
+
+    /// <summary>Scores a recall against a recount by other code.</summary>
+    /// <param name="recall">The recall, of this book.</param>
+    /// <param name="net">The net taken as the list.</param>
+    /// <param name="secondsBack">How long the way back took; s.</param>
+    /// <param name="secondsForward">How long the list took; s.</param>
+    public DrillScore Score(RecallOutcome recall, NetKind net, double secondsBack, double secondsForward)
+    {
+        ArgumentNullException.ThrowIfNull(recall);
+        return DrillModel.Score(book, Scheduled(), recall, net, secondsBack, secondsForward);
     }
 
     private (Place Place, Instant AsOf, Subject[] Subjects, IReadOnlyList<Belief> Beliefs) Ask(TraceQuestion question, IReadOnlyList<Belief>? beliefs, bool forward)

@@ -11,7 +11,7 @@ public sealed class TicketAndTraceTests(WebSite site, Chromium chromium)
     [
         "/intake", "/intake?day=2025-07-17", "/intake/new", "/intake/25-0709-001", "/intake/25-0709-001/advice", "/intake/limits", "/intake/25-0709-001/print", "/intake/grades", "/intake/grades?class=HRW&f-TestWeight=59.9&f-Damaged=1.2&none=1",
         "/intake/grades?standard=codex-wheat", "/intake/grades/house", "/tracing", "/tracing?code=25-0709-001", "/tracing?code=P-0001",
-        "/tracing?code=ZZZ", "/tracing/hold?code=25-0709-001", "/tracing/print?code=25-0709-001", "/tracing/recall", "/tracing/recall?what=25-0709-001", "/tracing/recall?what=ZZZ", "/tracing/recall/issue?what=25-0709-001", "/tracing/recalls",
+        "/tracing?code=ZZZ", "/tracing/hold?code=25-0709-001", "/tracing/print?code=25-0709-001", "/tracing/recall", "/tracing/recall?what=25-0709-001", "/tracing/recall?what=ZZZ", "/tracing/recall/issue?what=25-0709-001", "/tracing/recalls", "/tracing/drill",
     ];
 
     public static TheoryData<string> Pages => [.. Paths];
