@@ -85,6 +85,7 @@ public static class DemonstrationMill
         DispatchBooks.Keep(mill);
         HouseHall.Keep(mill);
         HouseOrders.Keep(mill);
+        ReworkBooks.Keep(mill);
     }
 
     // The next batches are made on another thread while one is being recorded; their order stays.

@@ -13,5 +13,7 @@ internal static class PackingRoom
         PackingOrdersVerbs.Of(voice, clock),
         NetContentVerb.Of(voice),
         ContentVerbs.Of(voice, clock),
+        LoadVerb.Of(voice, clock),
+        ReworkVerb.Of(voice, clock),
     };
 }

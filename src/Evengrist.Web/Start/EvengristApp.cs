@@ -109,6 +109,7 @@ public static class EvengristApp
         app.MapPackingHall();
         app.MapTracingApi();
         app.MapDispatchApi();
+        app.MapReworkApi();
         app.MapEpcisApi();
         app.MapSeason();
         app.MapTraceFiles();

@@ -71,4 +71,23 @@ public sealed class RampOfTheYearTests(DemonstrationSite site)
         Assert.Contains("confirmed 469 days ago, more than a year", cards, StringComparison.Ordinal); // 2 October 2024 to 14 January 2026
         Assert.Contains("Flour is a raw food", await Tickets.TextAsync(client, "/dispatch/load/note?n=D-260114-12"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Rework_OnTheDayAToteStands_IsTheNextToFeedIntoItsFlour_AndStopsOfNothingElse()
+    {
+        using var client = site.Client();
+        var page = await Tickets.TextAsync(client, "/packing/rework?into=WB&rate=12.075&asof=2026-01-17T10:40");
+        Assert.Contains("✔ feed this next", page, StringComparison.Ordinal);
+        Assert.Contains("635.5", page, StringComparison.Ordinal); // kg/h: 12.075 t/h · 5/95
+        Assert.Contains("P-WB-260113-0003", page, StringComparison.Ordinal); // what it was made from
+        Assert.Contains("F-AP, 6000 kg", page, StringComparison.Ordinal); // what an earlier one was fed into
+        Assert.Contains("◆ nobody said", page, StringComparison.Ordinal);
+        var other = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/rework?into=AP&asof=2026-01-17T10:40", UriKind.Relative));
+        Assert.Contains("Like goes into like: WB in R-260116-1 is not AP", other.GetProperty("totes")[0].GetProperty("findings")[0].GetProperty("words").GetString(), StringComparison.Ordinal);
+        Assert.Contains("No flour bin holds XX", await Tickets.TextAsync(client, "/packing/rework?into=XX"), StringComparison.Ordinal);
+        Assert.Contains("is no flow", await Tickets.TextAsync(client, "/packing/rework?into=WB&rate=fast"), StringComparison.Ordinal);
+        using var refused = await client.PostAsJsonAsync(new Uri("/api/rework/feed?by=Ada", UriKind.Relative), new { tote = "R-260116-1", bin = "B01" });
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        await client.GetAsync(new Uri("/dispatch?asof=" + Moment, UriKind.Relative));
+    }
 }
