@@ -54,10 +54,13 @@ public sealed class PlanForm
             return null;
         }
 
-        var (posed, outcome, plan) = new PlanRuns(at) { Longest = TimeSpan.FromSeconds(seconds), Supposed = supposed, MayCleanDown = NoCleanDown ? false : null }.In(mill);
+        var (posed, outcome, plan) = new PlanRuns(at) { Longest = TimeSpan.FromSeconds(IsRush ? Math.Min(seconds, LongestRush) : seconds), Supposed = supposed, MayCleanDown = NoCleanDown ? false : null }.In(mill);
         Faults = plan is null ? [.. PackingPlanAnswer.Of(outcome, posed.Spec).Reasons, .. outcome is RunOrderRefused ? posed.LeftOut.Select(l => $"{l.Order}: {l.Why}") : []] : [];
         return plan;
     }
+
+    // Somebody waits on the telephone: with settling and drawing the answer is to be there in five seconds.
+    private const double LongestRush = 2.5;
 
     /// <summary>What a rush order is called on paper.</summary>
     internal const string OnPaper = "on paper";
