@@ -9,9 +9,11 @@ namespace Evengrist.Records.Intake;
 public sealed class Bookings
 {
     private const string Kind = "booking";
-    private readonly Booking[] all;
 
-    private Bookings(IEnumerable<Booking> all) => this.all = [.. all.OrderBy(b => b.At).ThenBy(b => b.Code, StringComparer.Ordinal)];
+    private Bookings(IEnumerable<Booking> all) => All = [.. all.OrderBy(b => b.At).ThenBy(b => b.Code, StringComparer.Ordinal)];
+
+    /// <summary>All of them, those called off included, by time.</summary>
+    public IReadOnlyList<Booking> All { get; }
 
     /// <summary>Reads them from the shelf.</summary>
     public static Bookings Of(Mill mill)
@@ -80,7 +82,7 @@ public sealed class Bookings
     public IReadOnlyList<Booking> AllOf(LocalDate day, MillSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
-        return [.. all.Where(b => MillingDay.Of(b.At, settings.Zone, settings.DayStart) == day)];
+        return [.. All.Where(b => MillingDay.Of(b.At, settings.Zone, settings.DayStart) == day)];
     }
 
     /// <summary>Those of a milling day that were not called off, by time.</summary>

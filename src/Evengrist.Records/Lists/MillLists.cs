@@ -4,9 +4,13 @@ namespace Evengrist.Records.Lists;
 public static class MillLists
 {
     /// <summary>All of them, by name.</summary>
-    public static IReadOnlyList<MillList> All { get; } =
-        [.. LedgerLists.All.Concat(PlaceLists.All).Concat(IntakeLists.All).Concat(TradeLists.All).Concat(MixLists.All).Concat(MillingLists.All).Concat(LaboratoryLists.All).Concat(SeasonLists.All).Concat(PackingLists.All).Concat(RecallSizeLists.All).Concat(EventLists.All)
-            .OrderBy(l => l.Name, StringComparer.Ordinal)];
+    public static IReadOnlyList<MillList> All { get; } = [.. Rooms.SelectMany(r => r).OrderBy(l => l.Name, StringComparer.Ordinal)];
+
+    private static IEnumerable<IReadOnlyList<MillList>> Rooms =>
+    [
+        LedgerLists.All, PlaceLists.All, IntakeLists.All, TradeLists.All, ContractLists.All, MixLists.All, MillingLists.All, FlowSheetLists.All, AdditionLists.All, LaboratoryLists.All, SeasonLists.All, PackingLists.All, HallLists.All, ReworkLists.All, DrillLists.All, RecallSizeLists.All,
+        EventLists.All,
+    ];
 
     /// <summary>The list of the name, case not mattering; null where there is none.</summary>
     public static MillList? Find(string? name) => All.FirstOrDefault(l => l.Name.Equals(name?.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -25,6 +25,13 @@ public sealed record UnitScan(Instant At, string By, string Text)
         return [.. Enumerable.Range(1, shelf.Newest(code)?.Version ?? 0).Select(v => JsonSerializer.Deserialize<UnitScan>(shelf.Find(code, v)!.Json, Options)!)];
     }
 
+    /// <summary>Every kept scan of every unit, by unit, the first first.</summary>
+    public static IEnumerable<(string Unit, UnitScan Scan)> All(Mill mill)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Papers(Kind).All().Select(p => (p.Code, JsonSerializer.Deserialize<UnitScan>(p.Json, Options)!));
+    }
+
     /// <summary>Keeps a scan of a unit.</summary>
     public static void Keep(Mill mill, string unit, UnitScan scan)
     {
