@@ -1,7 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Ledger.Reckoned;
 using Evengrist.Tracing.Recall;
-using NodaTime;
 
 namespace Evengrist.Tracing.Drill;
 

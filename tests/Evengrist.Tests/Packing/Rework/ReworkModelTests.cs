@@ -20,7 +20,7 @@ public sealed class ReworkModelTests
         Assert.Equal(12.075e6 * 5 / 95, choice.GramsPerHour!.Value, 1e-6); // 635,526 g/h: 5 % of run and rework together
         Assert.Equal(9.441, choice.Hours!.Value, 3); // 6 t
         Assert.Equal(11.71, Run.Values[0].With(choice.MostPercent), 1e-9);
-        Assert.Equal(choice.GramsPerHour.Value / (choice.GramsPerHour.Value + 12.075e6), 0.05, 1e-12); // what is fed is that share of all
+        Assert.Equal(0.05, choice.GramsPerHour.Value / (choice.GramsPerHour.Value + 12.075e6), 1e-12); // what is fed is that share of all
         Assert.Null(ReworkModel.Of(Tote, Run with { TonnesPerHour = null }, Rules).GramsPerHour);
     }
 
