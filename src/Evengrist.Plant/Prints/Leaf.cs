@@ -13,6 +13,7 @@ internal sealed class Leaf : IDisposable
     private readonly string head;
     private XGraphics graphics = null!;
     private double y;
+    private (IReadOnlyList<double> Columns, IReadOnlyList<string> Cells)? heading;
 
     public Leaf(PaperSize paper, string title, string head)
     {
@@ -38,14 +39,26 @@ internal sealed class Leaf : IDisposable
         y += gap;
     }
 
-    /// <summary>A row of cells, each wrapped within its column. Columns are shares of the width; a negative one stands right.</summary>
+    /// <summary>
+    /// A row of cells, each wrapped within its column. Columns are shares of the width; a negative one stands right. A bold row is the heading of the rows below it in
+    /// the same columns and stands again on every page they reach.
+    /// </summary>
     public void Row(IReadOnlyList<double> columns, IReadOnlyList<string> cells, bool bold = false, bool ruled = true)
     {
         const double Size = 8.5, Between = 6;
         var font = ShippedFonts.Of(Size, bold);
         var wrapped = cells.Select((c, i) => Wrap(c, font, (Width * Math.Abs(columns[i])) - Between)).ToArray();
         var height = (wrapped.Max(w => w.Count) * Size * LineHeight) + 3;
-        Need(height);
+        if (bold)
+        {
+            heading = (columns, cells);
+        }
+
+        if (Need(height) && !bold && heading is { } above && ReferenceEquals(above.Columns, columns))
+        {
+            Row(columns, above.Cells, bold: true);
+        }
+
         var x = Margin;
         for (var i = 0; i < cells.Count; i++)
         {
@@ -132,12 +145,16 @@ internal sealed class Leaf : IDisposable
         document.Dispose();
     }
 
-    private void Need(double height)
+    // Whether a page had to be turned for it.
+    private bool Need(double height)
     {
-        if (y + height > paper.Height - Foot)
+        if (y + height <= paper.Height - Foot)
         {
-            Turn();
+            return false;
         }
+
+        Turn();
+        return true;
     }
 
     private void Turn()

@@ -9,7 +9,7 @@ public static class RecallPackPdf
     /// <summary>Most packages set out one by one in the summary; the file for programs has all.</summary>
     public const int MostPackages = 1500;
 
-    private static readonly double[] Notice = [0.30, 0.16, 0.20, -0.14, 0.20], Counted = [0.34, 0.22, 0.22, 0.22], Nets = [0.34, -0.12, -0.18, -0.18, -0.18], Packages = [0.24, 0.09, 0.17, -0.09, -0.10, -0.09, -0.11, 0.11];
+    private static readonly double[] Notice = [0.30, 0.16, 0.20, -0.14, 0.20], Counted = [0.34, 0.22, 0.22, 0.22], Nets = [0.34, -0.12, -0.18, -0.18, -0.18], Packages = [0.18, 0.09, 0.17, -0.09, -0.10, -0.09, -0.11, 0.17];
 
     /// <summary>The notices alone.</summary>
     /// <param name="notice">What is told.</param>
@@ -46,7 +46,7 @@ public static class RecallPackPdf
         ArgumentNullException.ThrowIfNull(unknown);
         ArgumentNullException.ThrowIfNull(head);
         ArgumentNullException.ThrowIfNull(paper);
-        using var leaf = new Leaf(paper, notice.IsIssued ? $"Recall {notice.Number}" : "Recall, draft", $"{head.Mill}: recall {notice.Number}, continued");
+        using var leaf = new Leaf(paper, notice.IsIssued ? $"Recall {notice.Number}" : "Recall, draft", $"{head.Mill}: {(notice.IsIssued ? $"recall {notice.Number}" : "recall, draft")}, continued");
         leaf.Text(head.Mill + (head.IsDemonstration ? " (an invented mill)" : ""), 10, bold: true, gap: 0);
         leaf.Text(notice.IsIssued ? $"Recall {notice.Number}" : "Recall: DRAFT, not issued", 18, bold: true, gap: 4);
         foreach (var line in asked)

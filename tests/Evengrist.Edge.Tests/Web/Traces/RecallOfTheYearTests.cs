@@ -4,6 +4,8 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Evengrist.Edge.Tests.Web.Trucks;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 
 namespace Evengrist.Edge.Tests.Web.Traces;
 
@@ -97,7 +99,12 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
         var clock = Stopwatch.StartNew();
         var pdf = await client.GetByteArrayAsync(new Uri("/tracing/recall/pack.pdf?what=25-0709-061", UriKind.Relative));
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(10), $"The pack took {clock.Elapsed}.");
-        Assert.Equal("%PDF-", System.Text.Encoding.ASCII.GetString(pdf, 0, 5));
+        using var document = PdfDocument.Open(pdf);
+        string[] sheets = [.. document.GetPages().Select(p => ContentOrderTextExtractor.GetText(p))];
+        var recall = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/recall?what=25-0709-061&threshold=50", UriKind.Relative));
+        var taken = recall.GetProperty("nets").EnumerateArray().Single(n => n.GetProperty("net").GetString() == "union");
+        Assert.All(taken.GetProperty("consignees").EnumerateArray(), c => Assert.Contains(sheets, s => s.Contains($"To: {c.GetString()}", StringComparison.Ordinal)));
+        Assert.All(sheets.Skip(1).TakeWhile(s => !s.Contains("Still unknown", StringComparison.Ordinal)), s => Assert.Contains("product", s, StringComparison.Ordinal));
         using var bad = await client.GetAsync(new Uri("/tracing/recall/pack.pdf?what=25-0709-061&paper=a9", UriKind.Relative));
         Assert.Equal(System.Net.HttpStatusCode.BadRequest, bad.StatusCode);
     }
