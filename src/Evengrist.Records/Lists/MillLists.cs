@@ -8,7 +8,7 @@ public static class MillLists
 
     private static IEnumerable<IReadOnlyList<MillList>> Rooms =>
     [
-        LedgerLists.All, PlaceLists.All, IntakeLists.All, TradeLists.All, ContractLists.All, MixLists.All, MillingLists.All, FlowSheetLists.All, AdditionLists.All, LaboratoryLists.All, SeasonLists.All, PackingLists.All, HallLists.All, ReworkLists.All, DrillLists.All, RecallSizeLists.All,
+        LedgerLists.All, PlaceLists.All, StorageLists.All, IntakeLists.All, TradeLists.All, ContractLists.All, MixLists.All, MillingLists.All, FlowSheetLists.All, StreamCurves.All, AdditionLists.All, LaboratoryLists.All, ChartLists.All, SeasonLists.All, PackingLists.All, HallLists.All, ReworkLists.All, DrillLists.All, RecallSizeLists.All,
         EventLists.All,
     ];
 

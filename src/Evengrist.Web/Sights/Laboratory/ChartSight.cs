@@ -21,9 +21,6 @@ public sealed record ChartSight(
     IReadOnlyList<(string Code, int Readings)> Choices, string Code, string Place, string Flour, Property What, string Method, IReadOnlyList<(Instant At, double Value)> All, IReadOnlyList<(Instant At, double Value)> Shown,
     IReadOnlyList<(FrozenLimits Limits, int Version, string By, Instant Kept)> Versions, ChartOutcome? Chart)
 {
-    /// <summary>Readings drawn.</summary>
-    public const int Most = 60;
-
     /// <summary>Looks.</summary>
     /// <param name="mill">The mill.</param>
     /// <param name="chosen">A code of the choices; where empty or unknown, the first that has frozen limits, else the one with most readings.</param>
@@ -40,15 +37,10 @@ public sealed record ChartSight(
         var frozen = ChartBooks.Limits(mill);
         var one = series.FirstOrDefault(s => s.Code == chosen) ?? series.FirstOrDefault(s => frozen.Contains(s.Code)) ?? series[0];
         (FrozenLimits Limits, int Version, string By, Instant Kept)[] versions = [.. frozen[one.Code]];
-        var shown = one.Readings.TakeLast(Most).ToArray();
-        return new([.. series.Select(s => (s.Code, s.Readings.Count))], one.Code, one.Place, one.Flour, one.What, one.Method, one.Readings, shown, versions, versions.Length > 0 && shown.Length >= 2 ? ChartOf(versions[0].Limits, shown) : null);
+        var shown = one.Newest;
+        return new([.. series.Select(s => (s.Code, s.Readings.Count))], one.Code, one.Place, one.Flour, one.What, one.Method, one.Readings, shown, versions, versions.Length > 0 ? versions[0].Limits.Chart(shown.Select(r => r.Value)) : null);
     }
 
     /// <summary>Its signals, the newest first, in words.</summary>
     public IEnumerable<(Instant At, double Value, string Words)> Signals => Chart is null ? [] : Chart.Points.Where(p => p.Signals).Reverse().Select(p => (Shown[p.Number - 1].At, Shown[p.Number - 1].Value, LabChartWords.Of(p)));
-
-    private static ChartOutcome? ChartOf(FrozenLimits limits, (Instant At, double Value)[] shown) => ChartModel.Of(new ChartSpec([.. shown.Select(r => (IReadOnlyList<double>)[r.Value])])
-    {
-        Frozen = (limits.Centre, limits.Sigma), Target = limits.Target, Rules = limits.Rules, MovingMean = (0.2, 3), Sums = (0.5, 5), Lower = limits.Lower, Upper = limits.Upper,
-    });
 }

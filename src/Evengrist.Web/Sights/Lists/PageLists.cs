@@ -1,3 +1,4 @@
+using Evengrist.Web.Sights.Streams;
 using Evengrist.Web.Sights.Traces;
 
 namespace Evengrist.Web.Sights.Lists;
@@ -11,14 +12,14 @@ public static class PageLists
         PageList.Of("/ledger", "facts"), PageList.Of("/ledger", "movements"), PageList.Of("/ledger", "readings"), PageList.Of("/ledger", "happenings"),
         PageList.Of("/ledger/balance", "balance"),
         PageList.Of("/bins", "bins"), PageList.Of("/bins", "layers"),
-        PageList.Of("/bins/{Code}", "movements"), PageList.Of("/bins/{Code}", "layers"), PageList.Of("/bins/{Code}", "readings"),
+        PageList.Of("/bins/{Code}", "movements"), PageList.Of("/bins/{Code}", "layers"), PageList.Of("/bins/{Code}", "readings"), PageList.Of("/bins/{Code}", "stored-layers"), PageList.Of("/bins/{Code}", "cable-readings"),
         PageList.Of("/intake", "trucks"), PageList.Of("/intake/sampling", "retained-samples"), PageList.Of("/intake/statement", "accounts"), PageList.Of("/intake/statement", "payments"), PageList.Of("/intake/season", "accounts"), PageList.Of("/intake/receipts", "trucks"),
         PageList.Of("/intake/parties", "parties"), PageList.Of("/intake/parties", "fields"), PageList.Of("/intake/parties", "vehicles"), PageList.Of("/intake/certificates", "instrument-certificates"), PageList.Of("/intake/{Code}", "readings"), PageList.Of("/intake/{Code}", "movements"),
         PageList.Of("/mix/sheets", "mix-sheets"), PageList.Of("/tempering", "temper-log"), PageList.Of("/tempering/bins/{Code}", "temper-log"),
-        PageList.Of("/milling/tests", "mill-tests"), PageList.Of("/streams", "stream-surveys"), PageList.Of("/streams/survey", "stream-surveys"),
+        PageList.Of("/milling/tests", "mill-tests"), PageList.Of("/streams", "stream-surveys"), new("stream-curve", "/streams", StreamLists.Curve), PageList.Of("/streams/survey", "stream-surveys"),
         PageList.Of("/laboratory", "lab-samples"), PageList.Of("/laboratory", "lab-results"), PageList.Of("/laboratory/plan", "lab-samples"), PageList.Of("/laboratory/lots", "lots"), PageList.Of("/laboratory/lots", "lot-results"), PageList.Of("/laboratory/lots", "lot-decisions"),
         PageList.Of("/laboratory/lots/{Code}", "lot-results"), PageList.Of("/laboratory/lots/{Code}", "lot-decisions"), PageList.Of("/laboratory/certificates", "certificates"), PageList.Of("/laboratory/specifications", "specifications"),
-        PageList.Of("/laboratory/charts", "readings"), PageList.Of("/laboratory/watch", "instrument-checks"), PageList.Of("/laboratory/instruments", "instrument-checks"), PageList.Of("/laboratory/bake", "bakes"), PageList.Of("/laboratory/bake/kept", "bakes"),
+        PageList.Of("/laboratory/charts", "chart-points"), PageList.Of("/laboratory/charts", "chart-limits"), PageList.Of("/laboratory/charts", "readings"), PageList.Of("/laboratory/watch", "instrument-checks"), PageList.Of("/laboratory/instruments", "instrument-checks"), PageList.Of("/laboratory/bake", "bakes"), PageList.Of("/laboratory/bake/kept", "bakes"),
         PageList.Of("/packing/products", "products"), PageList.Of("/packing/orders", "packing-orders"), PageList.Of("/packing", "packing-orders"), PageList.Of("/packing/codes", "unit-numbers"), PageList.Of("/packing/labels", "unit-numbers"),
         PageList.Of("/packing/content", "weighed-hours"), PageList.Of("/packing/content/inspections", "net-content-inspections"),
         PageList.Of("/dispatch", "dispatch-loads"), PageList.Of("/dispatch", "dispatch-packages"), PageList.Of("/dispatch/records", "release-records"), PageList.Of("/dispatch/consignees", "consignees"), PageList.Of("/tracing/recalls", "recalls"), PageList.Of("/tracing/structure", "recall-sizes"),
@@ -26,7 +27,7 @@ public static class PageLists
         PageList.Of("/streams/additions", "additive-lots"), PageList.Of("/streams/additions", "feeder-doses"), PageList.Of("/streams/additions", "feeder-stops"), PageList.Of("/streams/additions/tables", "enrichment-tables"),
         PageList.Of("/packing", "packing-runs"), PageList.Of("/packing", "clean-downs"), PageList.Of("/packing/lines", "packing-lines"), PageList.Of("/packing/lines", "packing-changes"), PageList.Of("/packing/lines", "mill-campaigns"), PageList.Of("/packing/lines", "packaging-lots"), PageList.Of("/packing/codes", "scans"),
         PageList.Of("/packing/rework", "rework-totes"), PageList.Of("/packing/rework", "rework-moves"), PageList.Of("/tracing/drill", "recall-drills"),
-        PageList.Of("/bins/storage", "layers"), PageList.Of("/bins/storage", "readings"),
+        PageList.Of("/bins/storage", "bin-risks"), PageList.Of("/bins/storage", "stored-layers"), PageList.Of("/bins/storage", "cable-points"), PageList.Of("/bins/storage", "cable-readings"), PageList.Of("/bins/storage", "layers"), PageList.Of("/bins/storage", "readings"),
         PageList.Of("/tracing", "packages"), new("reach", "/tracing", TraceLists.Reach), new("customers-reached", "/tracing", TraceLists.Customers), new("roots", "/tracing", TraceLists.Roots),
         PageList.Of("/season", "season-uses"), PageList.Of("/season", "season-flours"), PageList.Of("/season", "season-purchases"), PageList.Of("/season", "season-stocks"), PageList.Of("/season/kept", "season-uses"), PageList.Of("/season/kept", "season-flours"),
         PageList.Of("/season/buying", "season-purchases"), PageList.Of("/ledger/events", "events-taken-in"),

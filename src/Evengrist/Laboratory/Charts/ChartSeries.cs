@@ -12,6 +12,12 @@ namespace Evengrist.Laboratory.Charts;
 /// <param name="Readings">In the order of time; per cent on 14 % moisture where the property has a basis, else in its own unit.</param>
 public sealed record ChartSeries(string Place, string Flour, Property What, string Method, IReadOnlyList<(Instant At, double Value)> Readings)
 {
+    /// <summary>Readings drawn on a chart [ours].</summary>
+    public const int Drawn = 60;
+
+    /// <summary>The newest of its readings, which are drawn and judged.</summary>
+    public IReadOnlyList<(Instant At, double Value)> Newest => [.. Readings.TakeLast(Drawn)];
+
     private static readonly Property[] Charted = [Property.Protein, Property.Moisture, Property.Ash];
 
     /// <summary>What its limits are kept under.</summary>

@@ -63,6 +63,14 @@ public sealed record FrozenLimits(
         return new(place, what, method, period.From, period.Until, values.Count, values.Count > 0 ? values.Mean() : 0, sigma, SigmaEstimate.MovingRange, rules, reason, wanted.Target, wanted.Lower, wanted.Upper);
     }
 
+    /// <summary>The chart of single values by these limits, with a moving mean of weight 0.2 and width 3 and cumulative sums of allowance 0.5 and limit 5 standard deviations (usual choices [memory]).</summary>
+    /// <param name="values">In the order of time, on the basis of the limits.</param>
+    /// <returns>The chart; null with fewer than two values, or where a value is no number.</returns>
+    public ChartOutcome? Chart(IEnumerable<double> values) => ChartModel.Of(new ChartSpec([.. values.Select(v => (IReadOnlyList<double>)[v])])
+    {
+        Frozen = (Centre, Sigma), Target = Target, Rules = Rules, MovingMean = (0.2, 3), Sums = (0.5, 5), Lower = Lower, Upper = Upper,
+    });
+
     /// <summary>As JSON.</summary>
     public string ToJson() => LabJson.Write(this);
 
