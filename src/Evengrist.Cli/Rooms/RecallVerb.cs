@@ -18,7 +18,7 @@ internal static class RecallVerb
 {
     public static Command Of(Voice voice, IClock clock)
     {
-        var what = new Argument<string[]>("WHAT") { Description = "what is suspect in the records, each in quotes: a code, with hours behind it where only those are (\"B14 2025-09-17T20:00Z 2025-09-18T02:00Z\"), or \"instrument NAME FROM UNTIL\"", Arity = ArgumentArity.ZeroOrMore };
+        var what = new Argument<string[]>("WHAT") { Description = "what is suspect in the records, each in quotes: a code, with hours behind it where only those are (\"B14 2025-09-17T20:00Z 2025-09-18T02:00Z\"), \"instrument NAME FROM UNTIL\", or \"packaging LOT\" of bags, film, labels or cases", Arity = ArgumentArity.ZeroOrMore };
         var (asOf, threshold, chance) = (MomentOption.Of("--as-of", "the moment looked back from; the newest when left out, and in the demonstration the moment it opens at"),
             new Option<decimal>("--threshold") { Description = "kg; 50 when left out", HelpName = "KG", DefaultValueFactory = _ => 50m }, new Option<decimal>("--chance") { Description = "of the narrow net, per cent; 50 when left out", HelpName = "PERCENT", DefaultValueFactory = _ => 50m });
         var net = new Option<NetKind>("--net") { Description = "whose packages are listed", DefaultValueFactory = _ => NetKind.Union };
@@ -58,7 +58,7 @@ internal static class RecallVerb
                 }
 
                 var question = new RecallQuestion(starts.Starts) { AsOf = at, Threshold = Mass.FromKilograms(asked.GetValue(threshold)), Chance = (double)asked.GetValue(chance) / 100, Bounds = new BoundsOptions { ThroughIsUnknown = asked.GetValue(unknown) } };
-                answer = mill.Ask(view => RecallAnswer.Of(view.Tracer().Recall(question, null, Parallel.Invoke), asked.GetValue(net)));
+                answer = mill.Ask(view => RecallAnswer.Of(view.Tracer().Recall(question, null, Parallel.Invoke), asked.GetValue(net)) with { TakenFor = starts.Words });
             }
 
             return answer.Nothing is { } nothing ? voice.NoAnswer([nothing]) : voice.Answer(posed.Json(asked), answer, a => Say(a, voice));
@@ -69,6 +69,11 @@ internal static class RecallVerb
     private static void Say(RecallAnswer answer, Voice voice)
     {
         voice.Say($"Recall of {string.Join(", ", answer.Suspect.Take(10))}{(answer.Suspect.Count > 10 ? $" and {answer.Suspect.Count - 10} more" : "")}, {Amounts.Kilograms(answer.TracedKilograms.Expected)} kg, as of {answer.AsOf}.");
+        foreach (var word in answer.TakenFor)
+        {
+            voice.Say(word);
+        }
+
         var nets = new TextTable("net", "packages", "whole kg", "in stock kg", "shipped kg", "customers", "outside kg", "missing %", "can be missed");
         foreach (var net in answer.Nets)
         {

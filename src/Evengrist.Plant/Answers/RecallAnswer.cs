@@ -13,6 +13,9 @@ public sealed record RecallAnswer(
     IReadOnlyList<NetAnswer> Nets, IReadOnlyList<NetPointAnswer> Curve, int PackagesInAnyNet, IReadOnlyList<RecallPackageAnswer> Packages, IReadOnlyList<RecallWhereAnswer> Where,
     IReadOnlyList<UnknownAnswer> Unknown, IReadOnlyDictionary<string, double> AccountedFor, string? Nothing)
 {
+    /// <summary>What each thing asked was taken for, a sentence each; empty in a posed mill.</summary>
+    public IReadOnlyList<string> TakenFor { get; init; } = [];
+
     /// <summary>The outcome in plain values.</summary>
     /// <param name="outcome">The outcome.</param>
     /// <param name="listed">Whose packages are listed; null for the widest.</param>

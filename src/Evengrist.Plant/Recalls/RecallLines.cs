@@ -11,17 +11,17 @@ public static class RecallLines
     public const int Most = 50;
 
     /// <summary>How a line is written.</summary>
-    public const string Says = "One a line: any code or scan, and hours behind it where only those are suspect: B14 2025-09-17T20:00 2025-09-18T02:00. An instrument in doubt: instrument NIR-1 FROM UNTIL.";
+    public const string Says = "One a line: any code or scan, and hours behind it where only those are suspect: B14 2025-09-17T20:00 2025-09-18T02:00. An instrument in doubt: instrument NIR-1 FROM UNTIL. A lot of bags, film, labels or cases: packaging LOT.";
 
     /// <summary>Reads the lines.</summary>
     /// <param name="text">The text; line ends or semicolons between things.</param>
     /// <param name="moment">Reads a moment; null where the text is none.</param>
     /// <param name="year">This year, for the century of dates on labels.</param>
-    /// <returns>Each thing (its keys null where it is an instrument) and each fault, a sentence.</returns>
-    public static (IReadOnlyList<(string Text, ScannedKeys? Keys, Instant? From, Instant? Until)> Lines, IReadOnlyList<string> Faults) Read(string? text, Func<string, Instant?> moment, int year)
+    /// <returns>Each thing and each fault, a sentence.</returns>
+    public static (IReadOnlyList<SuspectLine> Lines, IReadOnlyList<string> Faults) Read(string? text, Func<string, Instant?> moment, int year)
     {
         ArgumentNullException.ThrowIfNull(moment);
-        var (lines, faults) = (new List<(string, ScannedKeys?, Instant?, Instant?)>(), new List<string>());
+        var (lines, faults) = (new List<SuspectLine>(), new List<string>());
         foreach (var line in (text ?? "").Split(['\n', '\r', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var words = line.Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
@@ -39,11 +39,15 @@ public static class RecallLines
             }
             else if (words[0].Equals("instrument", StringComparison.OrdinalIgnoreCase) && words.Count > 1)
             {
-                lines.Add((string.Join(' ', words.Skip(1)), null, from, until));
+                lines.Add(new SuspectLine(SuspectKind.Instrument, string.Join(' ', words.Skip(1)), null, from, until));
+            }
+            else if (words[0].Equals("packaging", StringComparison.OrdinalIgnoreCase) && words.Count > 1)
+            {
+                lines.Add(new SuspectLine(SuspectKind.Packaging, string.Join(' ', words.Skip(1)), null, from, until));
             }
             else if (ScanReading.Of(string.Join(' ', words), year) is { Keys: { IsEmpty: false } keys })
             {
-                lines.Add((string.Join(' ', words), keys, from, until));
+                lines.Add(new SuspectLine(SuspectKind.Code, string.Join(' ', words), keys, from, until));
             }
             else
             {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Packing.Lines;
+using Evengrist.Packing.Products;
 using NodaTime;
 
 namespace Evengrist.Records.Packing;
@@ -25,7 +26,7 @@ public static class PackagingUses
         return [.. All(mill).Where(u => u.Lot.Equals(lot.Trim(), StringComparison.OrdinalIgnoreCase))];
     }
 
-    /// <summary>The pallets that came off a lot's lines while it was on them, by when they were packed.</summary>
+    /// <summary>The pallets that were being filled on a lot's lines while it was on them, by when they were packed; where it was loaded for one product, those that are for certain of another are left out.</summary>
     /// <param name="mill">The mill.</param>
     /// <param name="lot">The lot.</param>
     /// <param name="at">The moment looked at: later pallets are left out.</param>
@@ -33,9 +34,11 @@ public static class PackagingUses
     {
         ArgumentNullException.ThrowIfNull(mill);
         var uses = UsesOf(mill, lot);
+        var products = uses.Any(u => u.Product.Length > 0) ? Products.Newest(mill).Select(k => k.Product).ToArray() : [];
+        bool IsFor(PackagingUse use, Place pallet) => use.Product.Length == 0 || Product.On(products, pallet) is not { } product || product.Code.Equals(use.Product, StringComparison.OrdinalIgnoreCase);
         return mill.Ask(view => uses.Where(u => view.Book.Find(u.Line) is not null)
             .SelectMany(u => view.Book.MovementsOf(view.Book.Named(u.Line).Id).Where(view.Book.Counts).Select(m => view.Book.Movements[m])
-                .Where(m => m.From == view.Book.Named(u.Line).Id && view.Book[m.To].Kind == PlaceKind.Pallet && m.Until <= at && u.IsOnAt(m.Until)).Select(m => (view.Book[m.To], m.Until, u)))
+                .Where(m => m.From == view.Book.Named(u.Line).Id && view.Book[m.To].Kind == PlaceKind.Pallet && m.Until <= at && m.Until >= u.From && !(u.Until <= m.At) && IsFor(u, view.Book[m.To])).Select(m => (view.Book[m.To], m.Until, u)))
             .OrderBy(p => p.Until).ThenBy(p => p.Item1.Code, StringComparer.Ordinal).ToArray());
     }
 

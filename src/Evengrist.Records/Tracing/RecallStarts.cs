@@ -1,3 +1,4 @@
+using System.Globalization;
 using Evengrist.Ledger;
 using Evengrist.Packing.Codes;
 using Evengrist.Records.Laboratory;
@@ -18,18 +19,22 @@ public sealed record RecallStarts(IReadOnlyList<Suspicion> Starts, IReadOnlyList
 
     /// <summary>Finds what is named.</summary>
     /// <param name="mill">The mill.</param>
-    /// <param name="asked">Each thing: its text; what the text names, or null where it is the name of an instrument; the hours.</param>
+    /// <param name="asked">Each thing.</param>
     /// <param name="asOf">The moment looked back from.</param>
-    public static RecallStarts Of(Mill mill, IReadOnlyList<(string Text, ScannedKeys? Keys, Instant? From, Instant? Until)> asked, Instant asOf)
+    public static RecallStarts Of(Mill mill, IReadOnlyList<SuspectLine> asked, Instant asOf)
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(asked);
         var (starts, words, faults) = (new List<Suspicion>(), new List<string>(), new List<string>());
-        foreach (var (text, keys, from, until) in asked)
+        foreach (var (kind, text, keys, from, until) in asked)
         {
             if (until <= from)
             {
                 faults.Add($"{text}: the hours end before they begin; turn the two round.");
+            }
+            else if (kind == SuspectKind.Packaging)
+            {
+                Packaging(mill, text, from, until, asOf, starts, words, faults);
             }
             else if (keys is null)
             {
@@ -50,6 +55,12 @@ public sealed record RecallStarts(IReadOnlyList<Suspicion> Starts, IReadOnlyList
         var found = ScannedPlaces.Of(mill, keys, asOf);
         if (!found.IsFound)
         {
+            if ((keys.Lot ?? keys.Own) is { } lot && PackagingUses.UsesOf(mill, lot).Count > 0)
+            {
+                Packaging(mill, lot, from, until, asOf, starts, words, faults);
+                return;
+            }
+
             faults.AddRange(found.Unknown.DefaultIfEmpty($"“{text}” names nothing in the ledger. Look at the label again, or look the code up on the ledger page."));
             return;
         }
@@ -77,6 +88,34 @@ public sealed record RecallStarts(IReadOnlyList<Suspicion> Starts, IReadOnlyList
                 starts.Add(new Suspicion(place, from, until));
                 words.Add($"{place.Kind.Words()} {place.Code}{(place.Name.Length > 0 ? $", {place.Name}" : "")}: {(place.Kind.Role() is PlaceRole.Source ? "what came from it" : place.Kind.Role() is PlaceRole.Unit ? "what was loaded into it" : "what left it")}{(from is null && until is null ? "" : " in those hours")}.");
                 break;
+        }
+    }
+
+    // The pallets filled on its lines while it was on them; hours behind it narrow down when they were filled.
+    private static void Packaging(Mill mill, string lot, Instant? from, Instant? until, Instant asOf, List<Suspicion> starts, List<string> words, List<string> faults)
+    {
+        var uses = PackagingUses.UsesOf(mill, lot).Where(u => u.From <= asOf).ToArray();
+        if (uses.Length == 0)
+        {
+            faults.Add($"No lot of packaging “{lot}” was loaded on a line by then. What was loaded stands on the page of packing lines.");
+            return;
+        }
+
+        string Say(Instant at) => at.InZone(mill.Settings.Zone).LocalDateTime.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        var filled = PackagingUses.PalletsOf(mill, lot, asOf).Where(p => !(p.PackedAt < from) && !(p.PackedAt >= until)).ToArray();
+        var pallets = filled.Select(p => p.Pallet).DistinctBy(p => p.Id).ToArray();
+        starts.AddRange(pallets.Select(p => new Suspicion(p)));
+        foreach (var use in uses)
+        {
+            var count = filled.Count(p => p.Use == use);
+            var (kind, product) = (use.Kind.ToString().ToLowerInvariant(), use.Product.Length > 0 ? $" for {use.Product}" : "");
+            var end = use.Until is { } off && off <= asOf ? $"to {Say(off)}" : "on, still there";
+            words.Add(FormattableString.Invariant($"packaging {use.Lot}, {kind} of {use.Supplier}: on {use.Line}{product} from {Say(use.From)} {end}; {count} pallets filled meanwhile{(from is null && until is null ? "" : " in the hours asked")}."));
+        }
+
+        if (pallets.Length == 0)
+        {
+            faults.Add($"Packaging {uses[0].Lot}: no pallet was filled while it was on {string.Join(", ", uses.Select(u => u.Line).Distinct(StringComparer.OrdinalIgnoreCase))}{(from is null && until is null ? "" : " in those hours")}.");
         }
     }
 

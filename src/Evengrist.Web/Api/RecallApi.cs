@@ -57,7 +57,7 @@ public static class RecallApi
 
         var ask = asked.ToAsk();
         var answer = RecallVisit.Of(door.Mill!, ask, text => string.IsNullOrWhiteSpace(text) ? null : ApiMoment.Read(text, settings, clock), at);
-        return answer.Sight is { } sight ? Results.Ok(RecallAnswer.Of(sight.Outcome, ask.Net))
+        return answer.Sight is { } sight ? Results.Ok(RecallAnswer.Of(sight.Outcome, ask.Net) with { TakenFor = sight.Words })
             : Results.Problem(string.Join(" ", answer.Faults), statusCode: StatusCodes.Status400BadRequest, title: "Not answered", extensions: new Dictionary<string, object?> { ["faults"] = answer.Faults });
     }
 }
@@ -90,7 +90,7 @@ public sealed record DrillAnswer(string Subject, DrillScore Score);
 public sealed record RecallParameters
 {
     /// <summary>What.</summary>
-    [Description("What is suspect; semicolons between things. A code or scan, with hours behind it where only those are suspect (B14 2025-09-17T20:00 2025-09-18T02:00); instrument NAME FROM UNTIL.")] public string? What { get; init; }
+    [Description("What is suspect; semicolons between things. A code or scan, with hours behind it where only those are suspect (B14 2025-09-17T20:00 2025-09-18T02:00); instrument NAME FROM UNTIL; packaging LOT.")] public string? What { get; init; }
 
     /// <summary>Threshold.</summary>
     [Description("Threshold in kg; 50 when left out.")] public string? Kg { get; init; }

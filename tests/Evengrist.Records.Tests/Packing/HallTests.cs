@@ -1,10 +1,13 @@
 using Evengrist.Ledger;
+using Evengrist.Packing.Codes;
 using Evengrist.Packing.Lines;
 using Evengrist.Packing.Orders;
 using Evengrist.Packing.Products;
 using Evengrist.Quantities;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Tests.Stores;
+using Evengrist.Records.Tracing;
+using Evengrist.Tracing.Recall;
 using NodaTime;
 
 namespace Evengrist.Records.Tests.Packing;
@@ -106,6 +109,41 @@ public sealed class HallTests
         Assert.Single(PackagingUses.PackagingOf(mill, "L1", Noon - Duration.FromHours(3)));
         Assert.Empty(PackagingUses.PackagingOf(mill, "L1", Noon - Duration.FromHours(2)));
         Assert.NotEmpty(PackagingUses.Load(mill, use with { Line = "L9" }, "Tester").Faults);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public void Packaging_OfALot_StartsARecallOfThePalletsPackedMeanwhile(Store store)
+    {
+        // Derived by hand: P1, P2 of WB and P3 of SM come off L1 three, two and one hours before noon; the bags KB-1 lay there until half an hour before, for WB-25 alone.
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        var bags = new PackagingUse(PackagingKind.Bags, "KB-1", "Sacks", "L1", "WB-25", Noon - Duration.FromHours(5), Noon - Duration.FromHours(0.5));
+        Assert.Empty(PackagingUses.Load(mill, bags, "Tester").Faults);
+        Assert.Empty(PackagingUses.Load(mill, new PackagingUse(PackagingKind.Film, "VF-1", "Film", "L1", "", Noon + Duration.FromHours(1)), "Tester").Faults);
+        var starts = Starts("packaging kb-1");
+        Assert.Equal(["P1", "P2"], starts.Starts.Select(s => s.Place.Code));
+        var word = Assert.Single(starts.Words);
+        Assert.All(["KB-1", "bags of Sacks", "on L1 for WB-25", "2 pallets"], part => Assert.Contains(part, word, StringComparison.Ordinal));
+        Assert.Contains($"from {Local(bags.From)} to {Local(bags.Until!.Value)}", word, StringComparison.Ordinal);
+        Assert.Equal(starts.Starts, Starts("KB-1").Starts); // no place has that code
+        Assert.Equal(["P2"], Starts("packaging KB-1", Noon - Duration.FromHours(2.5), Noon).Starts.Select(s => s.Place.Code));
+        Assert.Contains("No lot of packaging", Assert.Single(Starts("packaging KB-9").Faults), StringComparison.Ordinal);
+        Assert.Contains("No lot of packaging", Assert.Single(Starts("packaging VF-1").Faults), StringComparison.Ordinal); // not loaded yet
+        Assert.Contains("no pallet was filled", Assert.Single(Starts("packaging KB-1", Noon, Noon + Duration.FromHours(1)).Faults), StringComparison.Ordinal);
+
+        // Two tonnes, whether P1 is named as well or not.
+        var both = RecallStarts.Of(mill, [Line("packaging KB-1"), Line("P1")], Noon);
+        foreach (var asked in new[] { starts, both })
+        {
+            var recall = mill.Ask(view => view.Tracer().Recall(new RecallQuestion(asked.Starts) { AsOf = Noon }));
+            Assert.Equal(2e6, recall.Traced.Expected, 1.0);
+            Assert.Equal(["P1", "P2"], recall.Net(NetKind.Union).Packages.Select(p => p.Place.Code));
+        }
+
+        RecallStarts Starts(string text, Instant? from = null, Instant? until = null) => RecallStarts.Of(mill, [Line(text, from, until)], Noon);
+        string Local(Instant at) => at.InZone(mill.Settings.Zone).LocalDateTime.ToString("uuuu-MM-dd HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+        static SuspectLine Line(string text, Instant? from = null, Instant? until = null) => text.StartsWith("packaging ", StringComparison.Ordinal)
+            ? new(SuspectKind.Packaging, text["packaging ".Length..], null, from, until) : new(SuspectKind.Code, text, new ScannedKeys(text) { Own = text }, from, until);
     }
 
     [Theory, OnSqlite, OnPostgres]

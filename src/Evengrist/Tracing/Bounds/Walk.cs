@@ -13,6 +13,7 @@ internal sealed class Walk
     private readonly Book book;
     private readonly Schedule schedule;
     private readonly IReadOnlyList<Suspicion> starts;
+    private readonly Suspicion[] timed;
     private readonly Stage stage;
     private readonly List<Carried> flows = [];
     private readonly List<(Carried Flow, double Grams)> due = [];
@@ -21,6 +22,7 @@ internal sealed class Walk
     public Walk(Book book, Schedule schedule, IReadOnlyList<Suspicion> starts, Func<Place, double, Held> make)
     {
         (this.book, this.schedule, this.starts) = (book, schedule, starts);
+        timed = [.. starts.Where(s => s.From is not null || s.Until is not null)];
         stage = new Stage(book, starts, make);
     }
 
@@ -104,7 +106,7 @@ internal sealed class Walk
             moment = Math.Min(moment, flow.Until);
         }
 
-        foreach (var start in starts)
+        foreach (var start in timed)
         {
             moment = start.Begins > now ? Math.Min(moment, start.Begins) : start.Ends > now ? Math.Min(moment, start.Ends) : moment;
         }
