@@ -70,6 +70,14 @@ public sealed class ParcelGraph : IParcelMaker
         grams[parcel] += more;
     }
 
+    /// <summary>Takes over a parcel of another graph, without what it was made of.</summary>
+    internal int TakeOver(ParcelGraph other, int parcel)
+    {
+        Ensure();
+        Set(Count, other.places[parcel], other.movements[parcel], other.from[parcel], other.until[parcel], other.grams[parcel], other.grainShares[parcel]);
+        return Rows.Add([], []);
+    }
+
     internal void CutBackTo(int count) => Rows.CutBackTo(count);
 
     /// <summary>Makes room for what so many movements are likely to come to, so that arrays need not grow step by step; a mill's year came to 1.6 parcels and 4 to 5 edges a movement.</summary>

@@ -11,7 +11,6 @@ namespace Evengrist.Ledger;
 /// </remarks>
 public sealed class Reckoning
 {
-    private const int StretchesBetweenCheckpoints = 3000;
     private readonly Book book;
     private readonly Schedule schedule;
     private readonly MarkedOut? marked;
@@ -54,8 +53,37 @@ public sealed class Reckoning
         run = NewRun(Parcels);
     }
 
+    // Begins where another stood at a checkpoint, with parcels of its own: what lay there then is taken over, without what it was made of.
+    private Reckoning(Reckoning whole, IReadOnlyList<Mark> marks, Checkpoint? from, long until)
+    {
+        (book, schedule, touchesSeen, Outflow) = (whole.book, whole.schedule, whole.touchesSeen, whole.Outflow);
+        marked = new MarkedOut(marks);
+        Parcels = new ParcelGraph();
+        loads = new int[book.Movements.Count];
+        run = NewRun(Parcels);
+        if (from is not null)
+        {
+            var taken = new Dictionary<int, int>();
+            int Number(int parcel) => taken.TryGetValue(parcel, out var own) ? own : taken[parcel] = Parcels.TakeOver(whole.Parcels, parcel);
+            var flows = from.Flows.ConvertAll(f => f.Copy());
+            flows.ForEach(f => f.Renumber(Number));
+            var contents = from.Contents.ConvertAll(c => (c.Place, Content: c.Content.Copy(Parcels)));
+            contents.ForEach(c => c.Content.Renumber(Number));
+            run.TakeUp(from.Moment, flows, contents);
+            checkpoints.Add(new Checkpoint(from.Moment, Parcels.Count, flows, contents));
+        }
+
+        Parcels.MakeRoomFor(Parcels.Count + schedule.After(until) - schedule.After(run.Now));
+        while (run.Step(until))
+        {
+        }
+    }
+
     /// <summary>The hypothesis.</summary>
     public Outflow Outflow { get; }
+
+    /// <summary>Stretches between places where a late fact, or a question, can begin; fewer make both quicker and take more memory.</summary>
+    internal int StretchesBetweenCheckpoints { get; init; } = 3000;
 
     /// <summary>All parcels so far.</summary>
     public ParcelGraph Parcels { get; }
@@ -101,6 +129,20 @@ public sealed class Reckoning
                 since = run.Stretches;
             }
         }
+    }
+
+    /// <summary>
+    /// The same with marks, as far as it has to be reckoned anew: from the last checkpoint before anything asked begins up to a moment. Its parcels have numbers of their own; for those
+    /// that lay somewhere at the checkpoint what they were made of is left out, so that it serves ways forward only.
+    /// </summary>
+    /// <param name="marks">What is to be followed by itself.</param>
+    /// <param name="begins">Nothing that is asked about begins earlier.</param>
+    /// <param name="until">Up to this moment.</param>
+    /// <remarks><see cref="CatchUp"/> comes first. Checkpoints part steady flow in two parcels where an unbroken reckoning has one: grams agree but for rounding.</remarks>
+    internal Reckoning Onward(IReadOnlyList<Mark> marks, Instant begins, Instant until)
+    {
+        var earliest = begins.ToMicros();
+        return new Reckoning(this, marks, checkpoints.FindLast(c => c.Moment < earliest), until.ToMicros());
     }
 
     /// <summary>What lies where at a moment. <see cref="CatchUp"/> comes first.</summary>
@@ -150,7 +192,7 @@ public sealed class Reckoning
         run.TakeUp(from?.Moment ?? long.MinValue, from?.Flows ?? [], from?.Contents ?? []);
     }
 
-    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? null : marked)
+    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? marked?.Anew() : marked)
     {
         OnLoad = replayed ? null : (movement, parcel) => loads[movement] = parcel + 1,
         OnOrigin = replayed ? null : (movement, parcel) => origins[movement] = parcel,

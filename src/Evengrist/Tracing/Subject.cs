@@ -18,7 +18,7 @@ internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothi
             PlaceRole.Unit => Loaded(book, strand, place, question, asOf),
             PlaceRole.Sink when !forward => Loaded(book, strand, place, question, asOf),
             PlaceRole.Sink => None(strand, $"{place.Code} is where grain leaves the mill's hands: ask for its roots."),
-            _ when spanned => Passing(book, strand, place, question, asOf),
+            _ when spanned => Passing(book, strand, place, question, asOf, forward),
             _ when forward => None(strand, $"Say from when to when: what leaves {place.Code} is followed over a span of hours."),
             _ => Lying(strand, place, asOf),
         };
@@ -30,8 +30,7 @@ internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothi
         var marks = asked.Where(a => a.Place.Kind.IsFixed()).Select(a => MarkOf(a.Place, a.Question, asOf)).OfType<Mark>().ToArray();
         if (marks.Length > 0)
         {
-            strand = new Strand(new Reckoning(book, strand.Reckoning.Outflow, marks));
-            strand.CatchUp();
+            strand = Onward(book, strand, marks, asked, asOf);
         }
 
         var parcels = asked.Where(a => !a.Place.Kind.IsFixed())
@@ -66,17 +65,26 @@ internal sealed record Subject(Strand Strand, List<Layer> Parcels, string? Nothi
     }
 
     // What leaves a bin, a machine or a line in a span is marked and followed in a reckoning of its own.
-    private static Subject Passing(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf)
+    private static Subject Passing(Book book, Strand strand, Place place, TraceQuestion question, Instant asOf, bool forward)
     {
         if (MarkOf(place, question, asOf) is not { } mark)
         {
             return None(strand, "The span ends before it begins, or lies after the moment looked back from.");
         }
 
-        var reckoning = new Reckoning(book, strand.Reckoning.Outflow, mark);
-        var marked = new Strand(reckoning);
+        var marked = forward ? Onward(book, strand, [mark], [(place, question)], asOf) : new Strand(new Reckoning(book, strand.Reckoning.Outflow, mark));
         marked.CatchUp();
+        var reckoning = marked.Reckoning;
         return reckoning.Marked.Count > 0 ? new(marked, [.. reckoning.Marked], null) : None(strand, $"Nothing left {place.Code} between {mark.From} and {mark.Until}.");
+    }
+
+    // Marked and reckoned on from before the first of all that is asked.
+    private static Strand Onward(Book book, Strand strand, Mark[] marks, IReadOnlyList<(Place Place, TraceQuestion Question)> asked, Instant asOf)
+    {
+        var begins = asked.Where(a => !a.Place.Kind.IsFixed())
+            .SelectMany(a => book.MovementsOf(a.Place.Id).Select(i => book.Movements[i]).Where(m => (a.Place.Kind.Role() == PlaceRole.Source ? m.From : m.To) == a.Place.Id && InSpan(m.At, a.Question, asOf)).Select(m => m.At))
+            .Concat(marks.Select(m => m.From)).Min();
+        return new Strand(strand.Reckoning.Onward(marks, begins, asOf));
     }
 
     // What is asked of a place of the plant over a span; null where the span is none.

@@ -33,4 +33,7 @@ internal abstract class Content
 
     /// <summary>A copy that shares nothing that changes, and makes its parcels in another graph.</summary>
     public abstract Content Copy(IParcelMaker maker);
+
+    /// <summary>Gives every parcel in it another number, that of the same parcel in another graph; for copies.</summary>
+    public abstract void Renumber(Func<int, int> number);
 }

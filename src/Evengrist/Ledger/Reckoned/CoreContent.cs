@@ -102,4 +102,10 @@ internal sealed class CoreContent : Content
     }
 
     public override Content Copy(IParcelMaker maker) => new CoreContent(share, (PlugContent)core.Copy(maker), [.. sides], sideGrams);
+
+    public override void Renumber(Func<int, int> number)
+    {
+        core.Renumber(number);
+        sides.Renumber(number);
+    }
 }

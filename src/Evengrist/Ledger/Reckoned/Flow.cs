@@ -46,6 +46,13 @@ internal sealed class Flow
         Moved = Moved, Origin = Origin, Arrived = Arrived is null ? null : [.. Arrived],
     };
 
+    /// <summary>Gives every parcel in it another number; the layer it was making goes on as another.</summary>
+    public void Renumber(Func<int, int> number)
+    {
+        (Layered, Origin) = (-1, Origin < 0 ? Origin : number(Origin));
+        Arrived?.Renumber(number);
+    }
+
     /// <summary>Time in which so many grams flow, rounded up; at least a millisecond, so that crumbs of layers do not stop the clock.</summary>
     public long MicrosFor(double grams) => double.IsInfinity(grams) ? Until - At : Math.Max(1000, (long)Math.Min(Math.Ceiling(grams / Grams * (Until - At)), Until - At));
 

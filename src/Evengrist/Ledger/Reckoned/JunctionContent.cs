@@ -88,6 +88,13 @@ internal sealed class JunctionContent : Content
         return copy;
     }
 
+    public override void Renumber(Func<int, int> number)
+    {
+        Forget();
+        parts.Renumber(number);
+        mixture = stirred ? number(mixture) : -1;
+    }
+
     private void Stir()
     {
         stirred = true;

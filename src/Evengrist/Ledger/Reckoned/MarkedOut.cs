@@ -7,6 +7,9 @@ internal sealed class MarkedOut(IReadOnlyList<Mark> marks)
 
     public List<Layer> Parcels { get; } = [];
 
+    /// <summary>The same marks, with nothing caught yet.</summary>
+    public MarkedOut Anew() => new(marks);
+
     /// <summary>The next edge of a span after a moment, so that no stretch lies across it.</summary>
     public long NextEdge(long now)
     {

@@ -80,6 +80,15 @@ internal sealed class PlugContent : Content
 
     public override Content Copy(IParcelMaker maker) => new PlugContent(this);
 
+    public override void Renumber(Func<int, int> number)
+    {
+        for (var i = 0; i < count; i++)
+        {
+            ref var layer = ref At(i);
+            layer = layer with { Parcel = number(layer.Parcel) };
+        }
+    }
+
     private ref Layer At(int i) => ref layers[(head + i) % layers.Length];
 
     private void Grow()

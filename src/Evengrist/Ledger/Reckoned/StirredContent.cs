@@ -56,6 +56,8 @@ internal sealed class StirredContent : Content
 
     public override Content Copy(IParcelMaker other) => new StirredContent(place, other, [.. parts], grams);
 
+    public override void Renumber(Func<int, int> number) => parts.Renumber(number);
+
     private int Stir()
     {
         if (parts.Count == 1)

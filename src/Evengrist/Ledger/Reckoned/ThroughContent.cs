@@ -90,6 +90,12 @@ internal sealed class ThroughContent : Content
 
     public override Content Copy(IParcelMaker other) => new ThroughContent(place, stage, other, (PlugContent)plug.Copy(other), state, stirred);
 
+    public override void Renumber(Func<int, int> number)
+    {
+        plug.Renumber(number);
+        state = state < 0 ? state : number(state);
+    }
+
     private void Exchange(Layer fresh, List<Layer> taken)
     {
         if (state == fresh.Parcel)
