@@ -107,7 +107,7 @@ public static class DispatchBooks
         };
     }
 
-    private static DispatchLoad Next() => new("D-260114-92", Today, "C6") { Carrier = "H3", Planned = [new("PA", 24)], Orders = ["BW-0093"] };
+    private static DispatchLoad Next() => new("D-260114-92", Today, "C6") { Carrier = "H3", Planned = [new("PA", 24)], Orders = ["SO-5119"] };
 
     private static DispatchLoad Checked(DispatchLoad load, DispatchRules rules, Instant at, string by, string previous) => load with
     {

@@ -15,10 +15,19 @@ public sealed record Holding(PlaceKind Kind, string Material, Mass Stock, int Pl
 
 /// <summary>Something that waits for a person.</summary>
 /// <param name="Kind">How pressing.</param>
-/// <param name="Place">Where.</param>
+/// <param name="Place">Where; null where it is at no place of the ledger, and then a link says what it is.</param>
 /// <param name="Text">What.</param>
 /// <param name="At">Since when; null where it has no beginning.</param>
-public sealed record Waiting(Face.StateKind Kind, Place Place, string Text, Instant? At);
+public sealed record Waiting(Face.StateKind Kind, Place? Place, string Text, Instant? At)
+{
+    /// <summary>Where it leads; null where it leads to its place.</summary>
+    public WaitingLink? Link { get; init; }
+}
+
+/// <summary>Where something that waits leads.</summary>
+/// <param name="Address">The page.</param>
+/// <param name="Word">What it is called.</param>
+public sealed record WaitingLink(string Address, string Word);
 
 /// <summary>What the mill holds and does at one moment, and what needs a person.</summary>
 public sealed record TodaySight(

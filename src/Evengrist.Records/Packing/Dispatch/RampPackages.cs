@@ -87,5 +87,5 @@ public static class RampPackages
 
     private static RampPackage Product(RampPackage package, Product[] products, MillSettings settings) =>
         package.PackedAt is not { } packed || Evengrist.Packing.Products.Product.On(products, new Place(default, package.Code, package.Kind, package.PackedAs, package.Flour)) is not { } product ? package
-            : package with { Allergens = product.AllergensBeyondWheat, BestBefore = PackDates.BestBefore(MillingDay.Of(packed, settings.Zone, settings.DayStart), product.ShelfMonths) };
+            : package with { Product = product.Code, Allergens = product.AllergensBeyondWheat, BestBefore = PackDates.BestBefore(MillingDay.Of(packed, settings.Zone, settings.DayStart), product.ShelfMonths) };
 }

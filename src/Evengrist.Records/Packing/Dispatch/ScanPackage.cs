@@ -21,7 +21,7 @@ public sealed record ScanPackage(string Number, string Code)
         return DispatchShelf.Change(mill, Number, who.By, load =>
         {
             var seen = RampPackages.Of(mill, [Code, .. load.Packages.Select(p => p.Code)], who.At, load.Number);
-            var findings = ScanModel.Of(load, seen[0], [.. seen.Skip(1)], rules, Consignees.Find(mill, load.Consignee), who.At.InZone(mill.Settings.Zone).Date);
+            var findings = ScanModel.Of(load, seen[0], [.. seen.Skip(1)], rules, Consignees.Find(mill, load.Consignee), NamedOrders.Of(mill, load), who.At.InZone(mill.Settings.Zone).Date);
             return LoadActs.Scan(load, seen[0], findings, who);
         });
     }

@@ -18,7 +18,7 @@ public sealed record SendOff(string Number, IReadOnlyList<string> Seals)
     {
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(load);
-        return DepartureModel.Of(load, RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], at, load.Number), seals, KeepDispatchRules.Newest(mill).Rules, Consignees.Find(mill, load.Consignee), at.InZone(mill.Settings.Zone).Date);
+        return DepartureModel.Of(load, RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], at, load.Number), seals, KeepDispatchRules.Newest(mill).Rules, Consignees.Find(mill, load.Consignee), NamedOrders.Of(mill, load), at.InZone(mill.Settings.Zone).Date);
     }
 
     /// <summary>Sends it off, or says why not.</summary>

@@ -22,6 +22,15 @@ public static class ReworkLedger
     /// <summary>One tote; null where the ledger has none of the code with anything in its past.</summary>
     public static SeenTote? Find(Mill mill, string code, Instant at) => Of(mill, at).FirstOrDefault(t => t.Tote.Code.Equals(code?.Trim(), StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>Every tote with something in it, with its age, counted from when the first of it came in; what it was made of is not traced.</summary>
+    public static IReadOnlyList<(Place Tote, double Days, double Kilograms)> Ages(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return mill.Ask(view => view.Book.OfKind(PlaceKind.ReworkTote)
+            .Select(p => (Tote: p, Stock: view.Book.StockOf(p.Id, at), Since: view.Book.MovementsOf(p.Id).Select(i => view.Book.Movements[i]).Where(m => m.To == p.Id && m.At <= at && m.Mass > Mass.Zero).Select(m => (Instant?)m.At).FirstOrDefault()))
+            .Where(t => t.Stock > Mass.Zero && t.Since is not null).Select(t => (t.Tote, (at - t.Since!.Value).TotalDays, (double)t.Stock.Kilograms)).OrderByDescending(t => t.TotalDays).ToArray());
+    }
+
     /// <summary>A run of a flour as the records know it: its label's allergens, whether it is enriched, and its flow over the last day in which it was made; null flow where it was not.</summary>
     public static ReworkRun Run(Mill mill, string flour, Instant at)
     {

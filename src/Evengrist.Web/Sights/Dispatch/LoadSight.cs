@@ -21,6 +21,12 @@ public sealed record LoadSight(DispatchLoad Load, IReadOnlyList<RampPackage> Pac
     /// <summary>What stands against its leaving, were the seals found as they were put on; empty once it is over.</summary>
     public IReadOnlyList<LoadFinding> Findings { get; private init; } = [];
 
+    /// <summary>The orders it names, with what is kept of each.</summary>
+    public IReadOnlyList<NamedOrder> Orders { get; private init; } = [];
+
+    /// <summary>What is said of those orders.</summary>
+    public IReadOnlyList<LoadFinding> OrdersSaid => Load.IsOpen ? NamedOrderModel.Of(Load, Orders) : [];
+
     /// <summary>The consignee's name, or its code.</summary>
     public string Consignee => Card?.Name ?? (Place is { Name.Length: > 0 } place ? place.Name + (place.Of.Length > 0 ? $", {place.Of}" : "") : Load.Consignee);
 
@@ -40,9 +46,10 @@ public sealed record LoadSight(DispatchLoad Load, IReadOnlyList<RampPackage> Pac
 
         var packages = RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], load.Departed is { } left && left.At > at ? left.At : at, load.Number);
         var (rules, card) = (KeepDispatchRules.Newest(mill).Rules, Consignees.Find(mill, load.Consignee));
+        var orders = NamedOrders.Of(mill, load);
         return new(load, packages, rules, card, mill.Ask(view => view.Book.Find(load.Consignee)), TradeShelf.Of(mill).Papers.PartyNamed(load.Carrier))
         {
-            Findings = load.IsOpen ? DepartureModel.Of(load, packages, load.Sealed?.Numbers ?? [], rules, card, at.InZone(mill.Settings.Zone).Date) : [],
+            Orders = orders, Findings = load.IsOpen ? DepartureModel.Of(load, packages, load.Sealed?.Numbers ?? [], rules, card, orders, at.InZone(mill.Settings.Zone).Date) : [],
         };
     }
 

@@ -31,6 +31,9 @@ public sealed class PlanForm
     /// <summary>Order numbers, with commas between.</summary>
     public string? Orders { get; set; }
 
+    /// <summary>Numbers of kept orders that were ticked besides.</summary>
+    public string[]? Picked { get; set; }
+
     /// <summary>What is to go: <c>24 WB, 2 AP</c>.</summary>
     public string? Planned { get; set; }
 
@@ -40,6 +43,9 @@ public sealed class PlanForm
         Number = load.Number, Day = LocalDatePattern.Iso.Format(load.Day), Consignee = load.Consignee, Carrier = load.Carrier, Trailer = load.Trailer, Driver = load.Driver, Tanker = load.IsTanker ? "true" : null,
         Orders = string.Join(", ", load.Orders), Planned = string.Join(", ", load.Planned.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Pallets} {p.Flour}"))),
     };
+
+    /// <summary>The order numbers, typed and ticked, each once.</summary>
+    internal string[] Named => [.. (Orders ?? "").Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Concat(Picked ?? []).Distinct(StringComparer.OrdinalIgnoreCase)];
 
     /// <summary>The plan; null with every fault where it cannot be read.</summary>
     internal DispatchLoad? Read(out IReadOnlyList<string> faults)
@@ -68,7 +74,7 @@ public sealed class PlanForm
         return found.Count > 0 ? null : new DispatchLoad(Number?.Trim() ?? "", day.Value, Consignee?.Trim() ?? "")
         {
             Carrier = Carrier?.Trim() ?? "", Trailer = Trailer?.Trim() ?? "", Driver = Driver?.Trim() ?? "", IsTanker = Tanker == "true",
-            Orders = [.. (Orders ?? "").Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)], Planned = lines,
+            Orders = Named, Planned = lines,
         };
     }
 }

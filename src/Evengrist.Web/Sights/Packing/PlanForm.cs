@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Evengrist.Packing.Orders;
 using Evengrist.Packing.Runs;
 using Evengrist.Plant.Answers;
@@ -10,7 +12,7 @@ using NodaTime;
 namespace Evengrist.Web.Sights.Packing;
 
 /// <summary>What a person asks of the run order: all open orders anew, or with a rush order on paper.</summary>
-public sealed class PlanForm
+public sealed partial class PlanForm
 {
     /// <summary><c>plan</c> or <c>rush</c>.</summary>
     public string? Do { get; set; }
@@ -55,9 +57,15 @@ public sealed class PlanForm
         }
 
         var (posed, outcome, plan) = new PlanRuns(at) { Longest = TimeSpan.FromSeconds(IsRush ? Math.Min(seconds, LongestRush) : seconds), Supposed = supposed, MayCleanDown = NoCleanDown ? false : null }.In(mill);
-        Faults = plan is null ? [.. PackingPlanAnswer.Of(outcome, posed.Spec).Reasons, .. outcome is RunOrderRefused ? posed.LeftOut.Select(l => $"{l.Order}: {l.Why}") : []] : [];
+        Faults = plan is null ? [.. PackingPlanAnswer.Of(outcome, posed.Spec).Reasons.Select(r => Clock(r, posed.Start)), .. outcome is RunOrderRefused ? posed.LeftOut.Select(l => $"{l.Order}: {l.Why}") : []] : [];
         return plan;
     }
+
+    // The solver counts minutes from the start of the plan; a person reads the clock.
+    private static string Clock(string reason, Instant start) => AtMinute().Replace(reason, found => $"from {start + Duration.FromMinutes(int.Parse(found.ValueSpan[10..], CultureInfo.InvariantCulture))}");
+
+    [GeneratedRegex("at minute [0-9]{1,6}")]
+    private static partial Regex AtMinute();
 
     // Somebody waits on the telephone: with settling and drawing the answer is to be there in five seconds.
     private const double LongestRush = 2.5;

@@ -13,6 +13,9 @@ public sealed record RampPackage(string Code)
     /// <summary>Its flour.</summary>
     public string Flour { get; init; } = "";
 
+    /// <summary>Code of its product; empty where no product fits what is written on it.</summary>
+    public string Product { get; init; } = "";
+
     /// <summary>What is written on it: <c>40 × 25 kg</c>.</summary>
     public string PackedAs { get; init; } = "";
 

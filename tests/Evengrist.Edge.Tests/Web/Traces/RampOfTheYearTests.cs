@@ -27,6 +27,23 @@ public sealed class RampOfTheYearTests(DemonstrationSite site)
     }
 
     [Fact]
+    public async Task Orders_OfALoad_AreJoined_AndTodayTellsOfTheLoadThatWaits()
+    {
+        using var client = site.Client();
+        using var planned = await client.PostAsJsonAsync(new Uri("/api/dispatch/loads?by=Ada", UriKind.Relative), new { number = "T-7", day = "2026-01-14", consignee = "C6", orders = "so-5119, X-9, SO-5128, SO-5112" });
+        Assert.Equal(HttpStatusCode.Created, planned.StatusCode);
+        var load = await Tickets.TextAsync(client, "/dispatch/load?n=T-7&asof=" + Moment);
+        Assert.Contains("Order SO-5119 : PA-25", load, StringComparison.Ordinal);
+        Assert.Contains("No order X-9 is kept", load, StringComparison.Ordinal);
+        Assert.Contains("Order SO-5128 was called off", load, StringComparison.Ordinal);
+        Assert.Contains("Order SO-5112 is of C5, and the load goes to C6", load, StringComparison.Ordinal);
+        Assert.Contains("T-7 of 14 Jan 2026 to C6", await Tickets.TextAsync(client, "/packing/orders/SO-5119?asof=" + Moment), StringComparison.Ordinal);
+        Assert.Contains("SO-5119: PA-25", await Tickets.TextAsync(client, "/dispatch?to=C6&order=SO-5119&asof=" + Moment), StringComparison.Ordinal);
+        var today = await Tickets.TextAsync(client, "/?whole=1&asof=" + Moment);
+        Assert.Contains("D-260114-90 to DUNMARRICK-1 waits: on HOLD on it is P-WB-260113-0003", today, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Scan_OnThePageAndOverHttp_StopsAsksAndLoads()
     {
         using var client = site.Client();
