@@ -1,5 +1,4 @@
 using System.Globalization;
-using Evengrist.Ledger;
 using Evengrist.Records;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Packing.Dispatch;
