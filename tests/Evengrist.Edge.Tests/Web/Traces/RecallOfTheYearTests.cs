@@ -109,6 +109,24 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
         Assert.Equal(System.Net.HttpStatusCode.BadRequest, bad.StatusCode);
     }
 
+    [Fact]
+    public async Task Recall_TakenOutBeforeItIsIssued_IsTheListsOfThePage()
+    {
+        using var client = site.Client();
+        const string Asked = "what=25-0709-061&threshold=50";
+        var nets = (await client.GetFromJsonAsync<JsonElement>(new Uri($"/api/tracing/recall?{Asked}", UriKind.Relative))).GetProperty("nets").EnumerateArray().ToArray();
+        async Task<string[]> Rows(string list) => (await client.GetStringAsync(new Uri($"/tracing/recall?what=25-0709-061&kg=50&as=csv&list={list}", UriKind.Relative))).Split("\r\n", StringSplitOptions.RemoveEmptyEntries)[1..];
+        Assert.Equal(nets.Single(n => n.GetProperty("net").GetString() == "union").GetProperty("packages").GetInt32(), (await Rows("recall-packages")).Length);
+        Assert.Equal(3, (await Rows("recall-nets")).Length);
+        Assert.Equal(
+            nets.Single(n => n.GetProperty("net").GetString() == "union").GetProperty("consignees").EnumerateArray().Select(c => c.GetString()!).Order(StringComparer.Ordinal),
+            (await Rows("recall-customers")).Select(r => r.Split(',')[0]).Distinct().Order(StringComparer.Ordinal));
+        Assert.NotEmpty(await Rows("recall-where"));
+        Assert.NotEmpty(await Rows("recall-unknown"));
+        using var unasked = await client.GetAsync(new Uri("/tracing/recall?as=csv&list=recall-nets", UriKind.Relative));
+        Assert.Equal(System.Net.HttpStatusCode.BadRequest, unasked.StatusCode);
+    }
+
     // In the table by product: union, then plug flow.
     private static int PlugFlowPallets(string page)
     {
