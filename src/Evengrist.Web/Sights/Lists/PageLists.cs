@@ -29,6 +29,7 @@ public static class PageLists
         PageList.Of("/packing/rework", "rework-totes"), PageList.Of("/packing/rework", "rework-moves"), PageList.Of("/tracing/drill", "recall-drills"),
         PageList.Of("/bins/storage", "bin-risks"), PageList.Of("/bins/storage", "stored-layers"), PageList.Of("/bins/storage", "cable-points"), PageList.Of("/bins/storage", "cable-readings"), PageList.Of("/bins/storage", "layers"), PageList.Of("/bins/storage", "readings"),
         PageList.Of("/tracing", "packages"), new("reach", "/tracing", TraceLists.Reach), new("customers-reached", "/tracing", TraceLists.Customers), new("roots", "/tracing", TraceLists.Roots),
+        new("recall-packages", "/tracing/recall", RecallLists.Packages), new("recall-nets", "/tracing/recall", RecallLists.Nets), new("recall-customers", "/tracing/recall", RecallLists.Customers), new("recall-where", "/tracing/recall", RecallLists.Where), new("recall-unknown", "/tracing/recall", RecallLists.Unknown),
         PageList.Of("/season", "season-uses"), PageList.Of("/season", "season-flours"), PageList.Of("/season", "season-purchases"), PageList.Of("/season", "season-stocks"), PageList.Of("/season/kept", "season-uses"), PageList.Of("/season/kept", "season-flours"),
         PageList.Of("/season/buying", "season-purchases"), PageList.Of("/ledger/events", "events-taken-in"),
     ];
