@@ -35,7 +35,7 @@ public static class PackingOrders
         string[] faults =
         [
             .. string.IsNullOrWhiteSpace(by) ? ["Say who you are first: every record carries a name."] : Array.Empty<string>(),
-            .. order.Faults(), .. Against(mill, order),
+            .. order.Faults(), .. order.Against(Products.Find(mill, order.Product), mill.Ask(view => view.Book.Find(order.Customer) is { Kind: PlaceKind.Customer })),
             .. after != newest ? [after == 0 ? $"The order {order.Number} is kept already in version {newest}: correct that one, or give another number." : $"{order.Number} was changed meanwhile: version {newest} stands. Look at it first."] : Array.Empty<string>(),
             .. newest > 0 && after == newest && !order.IsCancelled && string.IsNullOrWhiteSpace(order.Reason) && versions[^1].Order.ToJson() != order.ToJson() ? ["Say why it changes: the next person reads it beside the version."] : Array.Empty<string>(),
         ];
@@ -54,14 +54,6 @@ public static class PackingOrders
         {
             return (null, [$"{number} was kept meanwhile by another. Look at it first."]);
         }
-    }
-
-    /// <summary>What is wrong with an order beside the mill's products and customers.</summary>
-    public static IReadOnlyList<string> Against(Mill mill, PackingOrder order)
-    {
-        ArgumentNullException.ThrowIfNull(mill);
-        ArgumentNullException.ThrowIfNull(order);
-        return order.Against(Products.Find(mill, order.Product), mill.Ask(view => view.Book.Find(order.Customer) is { Kind: PlaceKind.Customer }));
     }
 
     internal static KeptOrder? Read(Paper paper) => PackingOrder.TryRead(paper.Json, out var order, out _) ? new KeptOrder(paper.Version, paper.By, paper.Recorded, order) : null;

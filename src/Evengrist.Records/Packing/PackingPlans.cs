@@ -13,11 +13,16 @@ public static class PackingPlans
     public static IReadOnlyList<KeptPackingPlan> Versions(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return [.. mill.Papers(PackingPlan.PaperKind).All().Where(p => p.Code == Code).Select(p => PackingPlan.TryRead(p.Json, out var plan, out _) ? new KeptPackingPlan(p.Version, p.By, p.Recorded, plan) : null).OfType<KeptPackingPlan>()];
+        return [.. Read(mill.Papers(PackingPlan.PaperKind).All())];
     }
 
     /// <summary>The plan in force at a moment: the newest that begins by then; null where none is kept.</summary>
-    public static KeptPackingPlan? InForce(Mill mill, Instant at) => Versions(mill).LastOrDefault(v => v.Plan.Start <= at);
+    public static KeptPackingPlan? InForce(Mill mill, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        // From the newest back, so that years of plans are not read for one.
+        return Read(mill.Papers(PackingPlan.PaperKind).All().Reverse()).FirstOrDefault(v => v.Plan.Start <= at);
+    }
 
     /// <summary>Keeps a plan as the next version; every fault where it cannot be, and then nothing is kept.</summary>
     /// <param name="mill">The mill.</param>
@@ -51,6 +56,9 @@ public static class PackingPlans
             return (null, ["Another plan was kept meanwhile. Look at it first."]);
         }
     }
+
+    private static IEnumerable<KeptPackingPlan> Read(IEnumerable<Paper> papers) =>
+        papers.Where(p => p.Code == Code).Read<PackingPlan>(PackingPlan.TryRead).Select(r => new KeptPackingPlan(r.Paper.Version, r.Paper.By, r.Paper.Recorded, r.Value));
 
     /// <summary>Locks a run of the plan in force, or lets it go; every fault where it cannot be.</summary>
     public static (KeptPackingPlan? Kept, IReadOnlyList<string> Faults) Lock(Mill mill, string order, bool isLocked, Instant at, string? by) =>

@@ -54,6 +54,7 @@ public sealed class HallTests
         var file = new ImportOrders([(2, Order("b")), (3, Order("c", 3))]);
         Assert.Equal((2, 0), file.In(mill, "Tester"));
         Assert.Equal((0, 2), file.In(mill, "Tester"));
+        Assert.Equal((0, 1), new ImportOrders([(2, Order("B"))]).In(mill, "Tester")); // the same number under another case is no second order
         Assert.Contains("something else", Assert.Single(new ImportOrders([(2, Order("b", 99))]).Faults(mill)).Fault, StringComparison.Ordinal);
         Assert.Null(new ImportOrders([(2, Order("d")), (3, Order("e") with { Product = "NONE" })]).In(mill, "Tester"));
         Assert.Equal(["a", "b", "c"], PackingOrders.Newest(mill).Select(o => o.Order.Number));
