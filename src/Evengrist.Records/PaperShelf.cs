@@ -20,7 +20,7 @@ public sealed class PaperShelf
     public IReadOnlyList<Paper> All() => Read(Columns + " ORDER BY code, version");
 
     /// <summary>The newest version of every paper of the kind, by code.</summary>
-    public IReadOnlyList<Paper> NewestOfEach() => [.. All().GroupBy(p => p.Code).Select(g => g.Last())];
+    public IReadOnlyList<Paper> NewestOfEach() => Read(Columns + " AND version = (SELECT MAX(other.version) FROM paper other WHERE other.kind = paper.kind AND other.code = paper.code) ORDER BY code");
 
     /// <summary>The newest version of a paper; null where there is none.</summary>
     public Paper? Newest(string code) => Read(Columns + " AND code = @code ORDER BY version DESC LIMIT 1", ("@code", code)).SingleOrDefault();

@@ -82,8 +82,8 @@ public sealed record ScannedPlaces(IReadOnlyList<ScannedUnit> Units, IReadOnlyLi
         Movement[] all = [.. book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.Until <= asOf).OrderBy(m => m.Until)];
         Movement[] into = [.. all.Where(m => m.To == place.Id)], gone = [.. all.Where(m => m.From == place.Id && book[m.To].Kind == PlaceKind.Customer)];
         Instant? packed = into.Length > 0 ? into[0].Until : null;
-        var lot = packed is { } at ? lots.Of(book, place, at) : null;
-        return new(place, lot?.Code ?? "", packed, into.Aggregate(Mass.Zero, (sum, m) => sum + m.Mass), book.StockOf(place.Id, asOf), book.HoldOn(place.Id, asOf),
+        var lot = packed is { } at ? lots.CodeOf(book, place, at) : "";
+        return new(place, lot, packed, into.Aggregate(Mass.Zero, (sum, m) => sum + m.Mass), book.StockOf(place.Id, asOf), book.HoldOn(place.Id, asOf),
             gone.Length > 0 ? book[gone[^1].To] : null, gone.Length > 0 ? gone[^1].At : null, number);
     }
 }

@@ -33,15 +33,11 @@ public static class RampPackages
         var elsewhere = DispatchShelf.All(mill).Where(l => l.IsOpen && !l.Number.Equals(load, StringComparison.OrdinalIgnoreCase))
             .SelectMany(l => l.Packages.Select(p => (l.Number, Package: p))).GroupBy(p => p.Package.Code, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First(), StringComparer.OrdinalIgnoreCase);
         var lots = new FlourLots(rules, settings.Zone, settings.DayStart);
-        RampPackage[] seen = mill.Ask(view =>
-        {
-            var days = new LotsByDay(view.Book, lots);
-            return codes.Select(code => Look(view.Book, days, decided, code, at)).ToArray();
-        });
+        RampPackage[] seen = mill.Ask(view => codes.Select(code => Look(view.Book, lots, decided, code, at)).ToArray());
         return [.. seen.Select(p => Elsewhere(By(mill, p), elsewhere)).Select(p => Product(p, products, settings))];
     }
 
-    private static RampPackage Look(Book book, LotsByDay lots, Dictionary<string, LotDecision> decided, string code, Instant at)
+    private static RampPackage Look(Book book, FlourLots lots, Dictionary<string, LotDecision> decided, string code, Instant at)
     {
         if (book.Find(code) is not { } place)
         {
@@ -58,11 +54,11 @@ public static class RampPackages
         Instant? packed = past.Where(m => m.To == place.Id).Select(m => (Instant?)m.Until).Min();
         var (here, hold) = (book.StockOf(place.Id, at), book.HoldOn(place.Id, at));
         var gone = past.LastOrDefault(m => m.From == place.Id) is { Mass.Grams: > 0 } last && here <= Mass.Zero && book[last.To].Kind == PlaceKind.Customer ? last : (Movement?)null;
-        var lot = packed is { } then ? lots.Of(place, then) : null;
-        var verdict = lot is not null ? decided.GetValueOrDefault(lot.Code) : null;
+        var lot = packed is { } then ? lots.CodeOf(book, place, then) : "";
+        var verdict = lot.Length > 0 ? decided.GetValueOrDefault(lot) : null;
         return new RampPackage(place.Code)
         {
-            Kind = place.Kind, Flour = place.Material, PackedAs = place.Name, Grams = here.Grams, PackedAt = packed, Lot = lot?.Code ?? "", As = verdict?.As ?? "", Stand = lot is null ? LotStand.NoLot : Stand(verdict),
+            Kind = place.Kind, Flour = place.Material, PackedAs = place.Name, Grams = here.Grams, PackedAt = packed, Lot = lot, As = verdict?.As ?? "", Stand = lot.Length == 0 ? LotStand.NoLot : Stand(verdict),
             Hold = hold?.Words ?? "", HeldSince = hold?.At, GoneTo = gone is { } left ? book[left.To].Code : "", GoneAt = gone?.At, GoneGrams = gone?.Mass.Grams ?? 0, LeavesLater = later.Length > 0 ? later.Min(m => m.At) : null,
         };
     }

@@ -13,14 +13,15 @@ public static class ReworkLedger
     /// <summary>Every tote that anything had come into by a moment, those with something in them first, the oldest first.</summary>
     public static IReadOnlyList<SeenTote> Of(Mill mill, Instant at)
     {
-        ArgumentNullException.ThrowIfNull(mill);
-        var (rules, records) = (KeepReworkRules.Newest(mill).Rules, Records(mill));
-        Product[] products = [.. Products.Newest(mill).Select(p => p.Product)];
-        return mill.Ask(view => view.Book.OfKind(PlaceKind.ReworkTote).Select(place => See(view, place, records, rules, products, at)).OfType<SeenTote>().OrderBy(t => t.Tote.Grams > 0 ? 0 : 1).ThenBy(t => t.Since).ToArray());
+        return See(mill, at, book => book.OfKind(PlaceKind.ReworkTote));
     }
 
     /// <summary>One tote; null where the ledger has none of the code with anything in its past.</summary>
-    public static SeenTote? Find(Mill mill, string code, Instant at) => Of(mill, at).FirstOrDefault(t => t.Tote.Code.Equals(code?.Trim(), StringComparison.OrdinalIgnoreCase));
+    public static SeenTote? Find(Mill mill, string code, Instant at)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return See(mill, at, book => book.Find(code?.Trim() ?? "") is { Kind: PlaceKind.ReworkTote } place ? [place] : []) is [var tote] ? tote : null;
+    }
 
     /// <summary>Every tote with something in it, with its age, counted from when the first of it came in; what it was made of is not traced.</summary>
     public static IReadOnlyList<(Place Tote, double Days, double Kilograms)> Ages(Mill mill, Instant at)
@@ -48,6 +49,13 @@ public static class ReworkLedger
 
     internal static Dictionary<string, ToteRecord> Records(Mill mill) =>
         mill.Papers(ToteRecord.Kind).NewestOfEach().Read<ToteRecord>(ToteRecord.TryRead).Where(r => !r.Value.IsStruck).ToDictionary(r => r.Paper.Code, r => r.Value, StringComparer.OrdinalIgnoreCase);
+
+    private static SeenTote[] See(Mill mill, Instant at, Func<Book, IEnumerable<Place>> which)
+    {
+        var (rules, records) = (KeepReworkRules.Newest(mill).Rules, Records(mill));
+        Product[] products = [.. Products.Newest(mill).Select(p => p.Product)];
+        return mill.Ask(view => which(view.Book).Select(place => See(view, place, records, rules, products, at)).OfType<SeenTote>().OrderBy(t => t.Tote.Grams > 0 ? 0 : 1).ThenBy(t => t.Since).ToArray());
+    }
 
     private static SeenTote? See(MillView view, Place place, Dictionary<string, ToteRecord> records, ReworkRules rules, Product[] products, Instant at)
     {

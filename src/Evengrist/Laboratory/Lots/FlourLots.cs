@@ -33,15 +33,16 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
             ? Of(book, day, day).FirstOrDefault(l => l.Code.Equals(code.Trim(), StringComparison.OrdinalIgnoreCase)) : null;
     }
 
-    /// <summary>The lot that a package belongs to; null where it belongs to none.</summary>
+    /// <summary>Code of the lot that a package belongs to; empty where it belongs to none.</summary>
     /// <param name="book">The ledger.</param>
     /// <param name="package">A pallet or bulk load.</param>
-    /// <param name="packedAt">When it was packed.</param>
-    public FlourLot? Of(Book book, Place package, Instant packedAt)
+    /// <param name="packedAt">When it was packed: what was first packed on another milling day belongs to none here.</param>
+    public string CodeOf(Book book, Place package, Instant packedAt)
     {
+        ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(package);
         var day = MillingDay.Of(packedAt, Zone, DayStart);
-        return Of(book, day, day).FirstOrDefault(l => l.Packages.Any(p => p.Place.Id == package.Id));
+        return MakesLots(package) && FirstInto(book, package.Id) is { } first && MillingDay.Of(first.Until, Zone, DayStart) == day ? Code(package.Material, day, PartOf(first.Until)) : "";
     }
 
     /// <summary>The beginning of the part of the milling day in which a moment lies.</summary>
@@ -53,17 +54,19 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
     {
         foreach (var (i, movement) in book.Movements.Index())
         {
-            if (movement.Until >= begin && movement.Until < end && book.Counts(i) && book[movement.To] is { Kind: PlaceKind.Pallet or PlaceKind.BulkLoad } place
-                && (Rules.Products.Count == 0 || Rules.Products.Contains(place.Material, StringComparer.OrdinalIgnoreCase)) && IsFirstInto(book, movement))
+            if (movement.Until >= begin && movement.Until < end && book.Counts(i) && MakesLots(book[movement.To]) && FirstInto(book, movement.To) is { } first && first.Id == movement.Id)
             {
-                yield return new LotPackage(place, movement.Until, movement.From, movement.Mass);
+                yield return new LotPackage(book[movement.To], movement.Until, movement.From, movement.Mass);
             }
         }
     }
 
+    private bool MakesLots(Place place) =>
+        place.Kind is PlaceKind.Pallet or PlaceKind.BulkLoad && (Rules.Products.Count == 0 || Rules.Products.Contains(place.Material, StringComparer.OrdinalIgnoreCase));
+
     // What is added to a package later belongs to the lot it was begun in.
-    private static bool IsFirstInto(Book book, Movement movement) =>
-        book.MovementsOf(movement.To).Select(m => book.Movements[m]).Where(m => m.To == movement.To).OrderBy(m => m.Until).ThenBy(m => m.Id).First().Id == movement.Id;
+    private static Movement? FirstInto(Book book, PlaceId package) =>
+        book.MovementsOf(package).Select(m => book.Movements[m]).Where(m => m.To == package).OrderBy(m => m.Until).ThenBy(m => m.Id).Select(m => (Movement?)m).FirstOrDefault();
 
     // Parts are counted on the clock of elapsed hours since the day began: a day of 23 or 25 hours has its last part shorter or longer.
     private int PartOf(Instant at)
@@ -77,8 +80,12 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
         var begin = MillingDay.Begin(day, Zone, DayStart);
         var length = Duration.FromHours(24.0 / Rules.PartsOfDay);
         var until = part == Rules.PartsOfDay ? MillingDay.Begin(day.PlusDays(1), Zone, DayStart) : begin + (length * part);
+        return new FlourLot(Code(flour, day, part), flour, day, begin + (length * (part - 1)), until, packages);
+    }
+
+    private string Code(string flour, LocalDate day, int part)
+    {
         var word = new string([.. flour.Where(char.IsLetterOrDigit)]);
-        var code = string.Create(CultureInfo.InvariantCulture, $"{(word.Length > 0 ? word : "FLOUR")}-{DayPattern.Format(day)}{(Rules.PartsOfDay == 1 ? "" : $"-{part}")}");
-        return new FlourLot(code, flour, day, begin + (length * (part - 1)), until, packages);
+        return string.Create(CultureInfo.InvariantCulture, $"{(word.Length > 0 ? word : "FLOUR")}-{DayPattern.Format(day)}{(Rules.PartsOfDay == 1 ? "" : $"-{part}")}");
     }
 }
