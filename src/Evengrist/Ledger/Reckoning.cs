@@ -12,7 +12,6 @@ namespace Evengrist.Ledger;
 public sealed class Reckoning
 {
     private readonly Book book;
-    private readonly Schedule schedule;
     private readonly MarkedOut? marked;
     private readonly List<Checkpoint> checkpoints = [];
     private readonly Dictionary<int, int> origins = [];
@@ -47,7 +46,7 @@ public sealed class Reckoning
 
         this.book = book;
         Outflow = outflow;
-        schedule = new Schedule(book);
+        Schedule = new Schedule(book);
         marked = marks.Count == 0 ? null : new MarkedOut(marks);
         Parcels = new ParcelGraph();
         run = NewRun(Parcels);
@@ -56,7 +55,7 @@ public sealed class Reckoning
     // Begins where another stood at a checkpoint, with parcels of its own: what lay there then is taken over, without what it was made of.
     private Reckoning(Reckoning whole, IReadOnlyList<Mark> marks, Checkpoint? from, long until)
     {
-        (book, schedule, touchesSeen, Outflow) = (whole.book, whole.schedule, whole.touchesSeen, whole.Outflow);
+        (book, Schedule, touchesSeen, Outflow) = (whole.book, whole.Schedule, whole.touchesSeen, whole.Outflow);
         marked = new MarkedOut(marks);
         Parcels = new ParcelGraph();
         loads = new int[book.Movements.Count];
@@ -73,7 +72,7 @@ public sealed class Reckoning
             checkpoints.Add(new Checkpoint(from.Moment, Parcels.Count, flows, contents));
         }
 
-        Parcels.MakeRoomFor(Parcels.Count + schedule.After(until) - schedule.After(run.Now));
+        Parcels.MakeRoomFor(Parcels.Count + Schedule.After(until) - Schedule.After(run.Now));
         while (run.Step(until))
         {
         }
@@ -84,6 +83,9 @@ public sealed class Reckoning
 
     /// <summary>Stretches between places where a late fact, or a question, can begin; fewer make both quicker and take more memory.</summary>
     internal int StretchesBetweenCheckpoints { get; init; } = 3000;
+
+    /// <summary>All movements in the order of time, as far as the reckoning has caught up.</summary>
+    internal Schedule Schedule { get; }
 
     /// <summary>All parcels so far.</summary>
     public ParcelGraph Parcels { get; }
@@ -106,7 +108,7 @@ public sealed class Reckoning
         }
 
         latest = null;
-        schedule.Update();
+        Schedule.Update();
         Array.Resize(ref loads, book.Movements.Count);
         if (earliest <= run.Now)
         {
@@ -192,7 +194,7 @@ public sealed class Reckoning
         run.TakeUp(from?.Moment ?? long.MinValue, from?.Flows ?? [], from?.Contents ?? []);
     }
 
-    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? marked?.Anew() : marked)
+    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, Schedule, maker, replayed ? marked?.Anew() : marked)
     {
         OnLoad = replayed ? null : (movement, parcel) => loads[movement] = parcel + 1,
         OnOrigin = replayed ? null : (movement, parcel) => origins[movement] = parcel,

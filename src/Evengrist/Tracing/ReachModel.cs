@@ -68,7 +68,7 @@ internal static class ReachModel
             counts, union, all, where.Rows(beliefs), trail.Passages(), trail.Links(), null);
     }
 
-    private static void Packages(Book book, Strand strand, Instant asOf, bool grain, Dictionary<PlaceId, double[]> found, int h, int hypotheses)
+    public static void Packages(Book book, Strand strand, Instant asOf, bool grain, Dictionary<PlaceId, double[]> found, int h, int hypotheses)
     {
         var graph = strand.Parcels;
         var latest = asOf.ToMicros();

@@ -1,5 +1,4 @@
 using Evengrist.Ledger;
-using Evengrist.Ledger.Reckoned;
 using Evengrist.Quantities;
 using Evengrist.Tracing.Bounds;
 using Evengrist.Tracing.Drill;
@@ -15,8 +14,6 @@ public sealed class Tracer
 {
     private readonly Book book;
     private readonly Strand[] strands;
-    private readonly Schedule schedule;
-    private int scheduled = -1;
 
     /// <summary>A tracer over reckonings of one book.</summary>
     /// <param name="book">The book.</param>
@@ -26,7 +23,6 @@ public sealed class Tracer
     {
         ArgumentNullException.ThrowIfNull(reckonings);
         this.book = book;
-        schedule = new Schedule(book);
         strands = reckonings.Select(r => new Strand(r)).ToArray();
         if (strands.Length == 0)
         {
@@ -73,7 +69,7 @@ public sealed class Tracer
     public BoundsOutcome Bounds(IReadOnlyList<Suspicion> starts, Instant? asOf = null, BoundsOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(starts);
-        return BoundsModel.Answer(book, Scheduled(), starts, Moment(asOf), options ?? new());
+        return BoundsModel.Answer(book, Strands[0].Reckoning.Schedule, starts, Moment(asOf), options ?? new());
     }
 
     /// <summary>What is to be called back, how wide, what that takes and what it may miss.</summary>
@@ -96,8 +92,8 @@ public sealed class Tracer
 
         var asked = Asked(beliefs);
         var asOf = Moment(question.AsOf);
-        var (entries, chosen) = (Scheduled(), asked.Select(b => Found(b, nameof(beliefs))).ToArray());
-        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
+        var chosen = asked.Select(b => Found(b, nameof(beliefs))).ToArray();
+        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, chosen[0].Reckoning.Schedule, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
     }
 
     /// <summary>Scores a recall against a recount by other code.</summary>
@@ -108,7 +104,7 @@ public sealed class Tracer
     public DrillScore Score(RecallOutcome recall, NetKind net, double secondsBack, double secondsForward)
     {
         ArgumentNullException.ThrowIfNull(recall);
-        return DrillModel.Score(book, Scheduled(), recall, net, secondsBack, secondsForward);
+        return DrillModel.Score(book, Strands[0].Reckoning.Schedule, recall, net, secondsBack, secondsForward);
     }
 
     private (Place Place, Instant AsOf, Subject[] Subjects, IReadOnlyList<Belief> Beliefs) Ask(TraceQuestion question, IReadOnlyList<Belief>? beliefs, bool forward)
@@ -141,15 +137,4 @@ public sealed class Tracer
     }
 
     private Instant Moment(Instant? asOf) => asOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0);
-
-    private Schedule Scheduled()
-    {
-        if (scheduled != book.Touches.Count)
-        {
-            schedule.Update();
-            scheduled = book.Touches.Count;
-        }
-
-        return schedule;
-    }
 }

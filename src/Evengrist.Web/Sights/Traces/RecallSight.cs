@@ -12,11 +12,9 @@ namespace Evengrist.Web.Sights.Traces;
 /// <param name="Deliveries">What of it went to customers.</param>
 /// <param name="Costs">Cost of each net in their order, and products without a price.</param>
 /// <param name="Words">What each thing asked was taken for.</param>
-/// <param name="Roots">Where the packages and loads asked about came from, the largest share first; empty for other starts.</param>
 /// <param name="Took">From question to list.</param>
 public sealed record RecallSight(
-    RecallOutcome Outcome, Net Net, IReadOnlyList<Delivery> Deliveries, IReadOnlyList<(decimal? Cost, IReadOnlyList<string> Unpriced)> Costs, IReadOnlyList<string> Words,
-    IReadOnlyList<(Place Start, IReadOnlyList<Root> Roots)> Roots, TimeSpan Took)
+    RecallOutcome Outcome, Net Net, IReadOnlyList<Delivery> Deliveries, IReadOnlyList<(decimal? Cost, IReadOnlyList<string> Unpriced)> Costs, IReadOnlyList<string> Words, TimeSpan Took)
 {
     private const int StartsWithRoots = 3;
 
@@ -26,6 +24,15 @@ public sealed record RecallSight(
     /// <summary>Deliveries by customer.</summary>
     public IEnumerable<IGrouping<Place, Delivery>> Consignees => Deliveries.GroupBy(d => d.Customer);
 
+    /// <summary>Where the first packages and loads asked about came from, the largest share first; none for other starts.</summary>
+    public IReadOnlyList<(Place Start, IReadOnlyList<Root> Roots)> Roots(MillView view, RecallAsk ask)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(ask);
+        return [.. Outcome.Question.Starts.Where(s => s.Place.Kind is PlaceKind.Pallet or PlaceKind.BulkLoad or PlaceKind.ReworkTote).Take(StartsWithRoots)
+            .Select(s => (s.Place, view.Tracer().Roots(new TraceQuestion(s.Place.Code) { AsOf = Outcome.AsOf }, ask.Numbers.Beliefs).Roots))];
+    }
+
     /// <summary>Answers.</summary>
     public static RecallSight? Of(MillView view, RecallAsk ask, RecallQuestion question, IReadOnlyList<string> words, out string? nothing)
     {
@@ -33,8 +40,7 @@ public sealed record RecallSight(
         ArgumentNullException.ThrowIfNull(ask);
         ArgumentNullException.ThrowIfNull(question);
         var clock = Stopwatch.StartNew();
-        var tracer = view.Tracer();
-        var outcome = tracer.Recall(question, ask.Numbers.Beliefs, Parallel.Invoke);
+        var outcome = view.Tracer().Recall(question, ask.Numbers.Beliefs, Parallel.Invoke);
         nothing = outcome.Nothing;
         if (nothing is not null)
         {
@@ -42,8 +48,6 @@ public sealed record RecallSight(
         }
 
         var net = outcome.Net(ask.Net);
-        var roots = question.Starts.Where(s => s.Place.Kind is PlaceKind.Pallet or PlaceKind.BulkLoad or PlaceKind.ReworkTote).Take(StartsWithRoots)
-            .Select(s => (s.Place, (IReadOnlyList<Root>)[.. tracer.Roots(new TraceQuestion(s.Place.Code) { AsOf = outcome.AsOf }, ask.Numbers.Beliefs).Roots])).ToArray();
-        return new RecallSight(outcome, net, Delivery.Of(view.Book, net.Packages.Select(p => p.Place.Id), outcome.AsOf), [.. outcome.Nets.Select(ask.Costs.Of)], words, roots, clock.Elapsed);
+        return new RecallSight(outcome, net, Delivery.Of(view.Book, net.Packages.Select(p => p.Place.Id), outcome.AsOf), [.. outcome.Nets.Select(ask.Costs.Of)], words, clock.Elapsed);
     }
 }

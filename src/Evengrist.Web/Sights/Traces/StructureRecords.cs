@@ -46,7 +46,7 @@ public sealed record StructureRecords(StructureSpec Spec, IReadOnlyList<string> 
     public static IReadOnlyList<(string Name, StructureSpec Spec)> Ways(StructureSpec today)
     {
         ArgumentNullException.ThrowIfNull(today);
-        var week = Math.Max(1, 7);
+        const int Week = 7;
         List<(string, StructureSpec)> ways = [("as typed", today)];
         void Try(string name, StructureSpec spec)
         {
@@ -63,7 +63,7 @@ public sealed record StructureRecords(StructureSpec Spec, IReadOnlyList<string> 
         Try("lots twice as large", today with { LotKilograms = today.LotKilograms * 2 });
         Try("no heel: the flour bin runs empty between lots", today with { HeelKilograms = 0 });
         Try("a flush of three heels between lots", today with { FlushKilograms = 3 * today.HeelKilograms });
-        Try($"proven empty every {week} lots", today with { CleanEveryLots = week });
+        Try($"proven empty every {Week} lots", today with { CleanEveryLots = Week });
         Try("proven empty after every lot", today with { CleanEveryLots = 1 });
         return ways;
     }

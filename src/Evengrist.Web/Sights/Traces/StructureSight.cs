@@ -16,13 +16,17 @@ public sealed record StructureSight(StructureAsk Ask, LongWork<PracticeDone>? Pr
     public const int MostTraced = 200;
 
     /// <summary>Looks; begins to trace where nobody did.</summary>
-    public static StructureSight Of(WorkShelf shelf, Visit visit, IQueryCollection query)
+    /// <param name="shelf">Where long work lies.</param>
+    /// <param name="visit">Who looks, at which moment.</param>
+    /// <param name="query">What was typed.</param>
+    /// <param name="practiceOnly">Whether only how far the trace is will be shown: then nothing is reckoned on paper.</param>
+    public static StructureSight Of(WorkShelf shelf, Visit visit, IQueryCollection query, bool practiceOnly)
     {
         ArgumentNullException.ThrowIfNull(shelf);
         ArgumentNullException.ThrowIfNull(visit);
         var ask = new StructureAsk(query, visit);
         var mill = visit.Mill;
-        var today = ask.Faults.Count > 0 ? null : mill.Ask(view => StructureRecords.Of(view.Book, ask.From, ask.Until));
+        var today = practiceOnly || ask.Faults.Count > 0 ? null : mill.Ask(view => StructureRecords.Of(view.Book, ask.From, ask.Until));
         var spec = today is null ? null : ask.Over(today.Spec);
         if (ask.Faults.Count > 0)
         {

@@ -1,20 +1,8 @@
 namespace Evengrist.Ledger.Reckoned;
 
-/// <summary>A movement under way.</summary>
-internal sealed class Flow
+/// <summary>A movement under way, with the parcels it takes along.</summary>
+internal sealed class Flow : UnderWay
 {
-    public required int Movement { get; init; }
-
-    public required int From { get; init; }
-
-    public required int To { get; init; }
-
-    public required double Grams { get; init; }
-
-    public required long At { get; init; }
-
-    public required long Until { get; init; }
-
     /// <summary>Order within a stretch: what lies further up the way of the grain goes first.</summary>
     public required int Rank { get; init; }
 
@@ -29,9 +17,6 @@ internal sealed class Flow
 
     /// <summary>The layer it is making.</summary>
     public int Layer { get; set; }
-
-    /// <summary>Grams moved so far; behind the even rate only while the place it leaves has nothing to give.</summary>
-    public double Moved { get; set; }
 
     /// <summary>The origin it takes out of a source; −1 where it leaves no source.</summary>
     public int Origin { get; set; } = -1;
@@ -55,6 +40,4 @@ internal sealed class Flow
 
     /// <summary>Time in which so many grams flow, rounded up; at least a millisecond, so that crumbs of layers do not stop the clock.</summary>
     public long MicrosFor(double grams) => double.IsInfinity(grams) ? Until - At : Math.Max(1000, (long)Math.Min(Math.Ceiling(grams / Grams * (Until - At)), Until - At));
-
-    public double DueAt(long moment) => moment >= Until ? Grams : Grams * ((double)(moment - At) / (Until - At));
 }

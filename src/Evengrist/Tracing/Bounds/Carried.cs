@@ -1,33 +1,19 @@
+using Evengrist.Ledger.Reckoned;
+
 namespace Evengrist.Tracing.Bounds;
 
 /// <summary>A movement under way, with what is known of what it has carried so far.</summary>
-internal sealed class Carried
+internal sealed class Carried : UnderWay
 {
-    public required int Movement { get; init; }
-
-    public required int From { get; init; }
-
-    public required int To { get; init; }
-
-    public required double Grams { get; init; }
-
-    public required long At { get; init; }
-
-    public required long Until { get; init; }
-
     /// <summary>Whether it sets its grams down whole, at its end: in a unit or a sink.</summary>
     public required bool IsWhole { get; init; }
 
     /// <summary>Whether what it carries is there at once, and not at its end.</summary>
     public bool Reaches => !IsWhole || At == Until;
 
-    public double Moved { get; set; }
-
     /// <summary>What has arrived so far, where it is set down whole.</summary>
     public Batch Arrived { get; set; }
 
     /// <summary>What lay in the store it leaves when it began, and what had come there by then; null where nothing of it was suspect.</summary>
     public (Held Store, Batch Lay, Batch Come)? Began { get; set; }
-
-    public double DueAt(long moment) => moment >= Until ? Grams : moment <= At ? 0 : Grams * ((double)(moment - At) / (Until - At));
 }

@@ -9,7 +9,7 @@ namespace Evengrist.Tracing.Bounds;
 /// </summary>
 internal sealed class Walk
 {
-    private const double Nothing = 1e-4, RoundingOfRates = 20;
+    private const double RoundingOfRates = 20;
     private readonly Book book;
     private readonly Schedule schedule;
     private readonly IReadOnlyList<Suspicion> starts;
@@ -40,7 +40,7 @@ internal sealed class Walk
     /// <param name="step">No stretch is longer; microseconds.</param>
     public void To(long until, long step = long.MaxValue)
     {
-        var begin = Math.Max(FirstSuspect(), Micros.ToInstant(0).ToMicros() - (1L << 60));
+        var begin = FirstSuspect();
         if (begin > until)
         {
             return;

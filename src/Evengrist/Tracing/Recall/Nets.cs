@@ -24,8 +24,7 @@ internal sealed class Nets(Book book, IReadOnlyList<RecallPackage> packages, IRe
     {
         var parts = packages.ToLookup(takes);
         RecallPackage[] inside = [.. parts[true]], outside = [.. parts[false]];
-        var gone = inside.SelectMany(p => book.MovementsOf(p.Place.Id).Select(i => book.Movements[i]).Where(m => m.From == p.Place.Id && m.At <= asOf && m.Mass > Mass.Zero))
-            .Select(m => book[m.To]).Where(p => p.Kind == PlaceKind.Customer).DistinctBy(p => p.Id).OrderBy(p => p.Code, StringComparer.Ordinal);
+        var gone = Delivery.Of(book, inside.Select(p => p.Place.Id), asOf).Select(d => d.Customer).DistinctBy(p => p.Id);
         return new Net(kind, inside, PackageBalance.Of(book, inside.Select(p => p.Place.Id), asOf), [.. gone],
             inside.Sum(p => p.Grams.Expected), outside.Sum(p => p.Grams.Expected), Missing(outside), outside.Count(p => p.Bound.Most > threshold && p.Bound.IsPossible));
     }

@@ -31,7 +31,7 @@ internal sealed class RecallModel(Book book, RecallQuestion question, Instant as
             var starts = subjects[h].Parcels.ConvertAll(p => p.Parcel).ToArray();
             strand.Sweep.Forward(starts, starts.Select(_ => 1.0).ToArray(), Strand.Least);
             traced[h] = Distinct(strand, subjects[h].Parcels);
-            Pack(strand, h);
+            ReachModel.Packages(book, strand, asOf, grain: false, found, h, beliefs.Count);
             where.Gather(strand, asOf, h);
             if (h == 0)
             {
@@ -60,27 +60,6 @@ internal sealed class RecallModel(Book book, RecallQuestion question, Instant as
         }
 
         return grams;
-    }
-
-    private void Pack(Strand strand, int h)
-    {
-        var graph = strand.Parcels;
-        var latest = asOf.ToMicros();
-        foreach (var parcel in strand.Sweep.Reached)
-        {
-            var place = graph.PlaceOf(parcel);
-            if (graph.MovementOf(parcel) < 0 || graph.UntilOf(parcel) > latest || book[place].Kind is not (PlaceKind.Pallet or PlaceKind.BulkLoad or PlaceKind.ReworkTote))
-            {
-                continue;
-            }
-
-            if (!found.TryGetValue(place, out var each))
-            {
-                found.Add(place, each = new double[beliefs.Count]);
-            }
-
-            each[h] += graph.GramsOf(parcel) * strand.Sweep.ShareOf(parcel);
-        }
     }
 
     private RecallOutcome Outcome(BoundsOutcome bounds, Whereabouts[] where, Passage[] passages)

@@ -15,8 +15,4 @@ namespace Evengrist.Tracing.Recall;
 /// <param name="Where">The customer or other place it has gone to last; null while all of it is in stock.</param>
 /// <param name="Left">When; null while it is in stock.</param>
 /// <param name="Hold">The hold on it; null where there is none.</param>
-public sealed record RecallPackage(Place Place, Mass Mass, Instant Made, Spread Grams, Bound Bound, double Chance, Place? Where, Instant? Left, Happening? Hold)
-{
-    /// <summary>Whether it was fed back or filled into something else here, so that what it held is looked for there.</summary>
-    public bool IsUsedHere => Where is { } where && where.Kind.Role() != PlaceRole.Sink;
-}
+public sealed record RecallPackage(Place Place, Mass Mass, Instant Made, Spread Grams, Bound Bound, double Chance, Place? Where, Instant? Left, Happening? Hold);

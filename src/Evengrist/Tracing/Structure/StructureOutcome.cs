@@ -16,7 +16,4 @@ public sealed record StructureOutcome(
 {
     /// <summary>Share of all product that is set aside, 0 to 1.</summary>
     public double SetAsideShare => FinishedKilograms + SetAsideKilograms > 0 ? SetAsideKilograms / (FinishedKilograms + SetAsideKilograms) : 0;
-
-    /// <summary>Expected recall as a share of all finished product, 0 to 1.</summary>
-    public double ExpectedShare => FinishedKilograms > 0 ? Sizes.Expected / FinishedKilograms : 0;
 }
