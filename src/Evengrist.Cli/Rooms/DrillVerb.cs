@@ -36,7 +36,7 @@ internal static class DrillVerb
 
             var moment = MomentOption.Read(asked, asOf);
             using var mill = where.Open(asked, clock);
-            var at = moment ?? mill.Settings.OpensAt ?? mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant();
+            var at = MomentOption.LookedAt(moment, mill, clock);
             var mass = Mass.FromKilograms(asked.GetValue(threshold));
             var (subject, reason) = Drills.Subject(mill, asked.GetValue(code), asked.GetValue(seed), at);
             if (subject is null)

@@ -43,7 +43,7 @@ internal static class ExportVerb
             var format = ListFormat.Find(word) ?? throw Bad("--as", word, ListFormat.Words);
             using var mill = where.Open(asked, clock);
             var settings = mill.Settings;
-            var at = MomentOption.Read(asked, asOf) ?? settings.OpensAt ?? mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant();
+            var at = MomentOption.LookedAt(MomentOption.Read(asked, asOf), mill, clock);
             var taken = wanted.Take(mill, new ListAsk(at, settings.Zone)
             {
                 From = MomentOption.Read(asked, from), Until = MomentOption.Read(asked, until), Of = asked.GetValue(of)?.Trim() ?? "", More = More(asked.GetValue(more) ?? []),

@@ -49,7 +49,7 @@ internal static class RecallVerb
             {
                 var moment = MomentOption.Read(asked, asOf);
                 using var mill = where.Open(asked, clock);
-                var at = moment ?? mill.Settings.OpensAt ?? mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant();
+                var at = MomentOption.LookedAt(moment, mill, clock);
                 var (lines, unread) = RecallLines.Read(string.Join('\n', named), text => Moments.Of(text, null).At, at.InZone(mill.Settings.Zone).Year);
                 var starts = RecallStarts.Of(mill, lines, at);
                 if (unread.Concat(starts.Faults).ToArray() is { Length: > 0 } faults)

@@ -35,7 +35,7 @@ internal static class StructureVerb
             }
 
             using var mill = where.Open(asked, clock);
-            var at = MomentOption.Read(asked, asOf) ?? mill.Settings.OpensAt ?? mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant();
+            var at = MomentOption.LookedAt(MomentOption.Read(asked, asOf), mill, clock);
             var (begin, end) = (MomentOption.Read(asked, from) ?? at - Duration.FromDays(180), MomentOption.Read(asked, until) ?? at);
             if (end <= begin)
             {

@@ -20,17 +20,15 @@ internal static class AdditionLists
             (mill, ask) => mill.Ask(view => AdditiveStock.Of(view.Book, ask.AsOf)).SelectMany(s => s.Lots.Select(l => (s, l))).Where(r => ask.Names(r.s.Additive) || ask.Names(r.l.Lot.Code))),
         MillList.Of("feeder-doses", "What feeders put into each bin's flour; of the last 60 days where no span is said", new ListOf<FedDose>()
                 .Text("mixer", d => d.Mixer.Code).Text("into", d => d.To.Code).Text("additive", d => d.Additive).Reckoned("flour as it ran", ListUnit.Tonne, d => d.FlourTonnes).Reckoned("fed", ListUnit.Kilogram, d => d.Kilograms).Reckoned("mean dose", new ListUnit("g/t"), d => d.GramsPerTonne, "of flour as it ran").Text("from lots", d => string.Join(", ", d.Lots)),
-            (mill, ask) => mill.Ask(view => FeederWatch.Doses(view.Book, From(ask), Until(ask))).Where(d => ask.Names(d.Mixer.Code) || ask.Names(d.Additive) || ask.Names(d.To.Code))),
+            (mill, ask) => mill.Ask(view => FeederWatch.Doses(view.Book, From(ask), ask.End)).Where(d => ask.Names(d.Mixer.Code) || ask.Names(d.Additive) || ask.Names(d.To.Code))),
         MillList.Of("feeder-stops", "Flour that ran while a feeder stood, newest first; of the last 60 days where no span is said", new ListOf<FeederStop>()
                 .Text("mixer", s => s.Mixer.Code).Text("into", s => s.To.Code).Text("additive that was missing", s => s.Additive).Moment("from", s => s.From).Moment("until", s => s.Until).Mass("flour without", ListOrigin.Reckoned, s => s.Flour).Reckoned("flow", ListUnit.TonnesPerHour, s => s.TonnesPerHour),
-            (mill, ask) => mill.Ask(view => FeederWatch.Stops(view.Book, From(ask), Until(ask))).Where(s => ask.Names(s.Mixer.Code) || ask.Names(s.Additive) || ask.Names(s.To.Code))),
+            (mill, ask) => mill.Ask(view => FeederWatch.Stops(view.Book, From(ask), ask.End)).Where(s => ask.Names(s.Mixer.Code) || ask.Names(s.Additive) || ask.Names(s.To.Code))),
         MillList.Of("enrichment-tables", "Enrichment tables in use, a row for each nutrient", new ListOf<(int Version, string By, EnrichmentTable Table, NutrientAim Aim)>()
                 .Whole("version, 0 for the program's own", r => r.Version).Text("market", r => r.Table.Market).Day("holds from", r => r.Table.From).Text("nutrient", r => r.Aim.Name).Number("aim", ListOrigin.Stated, new ListUnit("mg/kg"), r => (decimal)r.Aim.MilligramsPerKg, "of flour in the end")
                 .Text("how well it is known", r => r.Table.Mark.ToString()).Text("source", r => r.Table.Source).Text("kept by", r => r.By),
             (mill, ask) => KeepEnrichmentTables.Newest(mill) is var (tables, version, by) ? tables.Tables.Where(t => ask.Names(t.Market)).OrderBy(t => t.Market, StringComparer.Ordinal).ThenBy(t => t.From).SelectMany(t => t.Nutrients.Select(n => (version, by, t, n))) : []),
     ];
 
-    private static Instant Until(ListAsk ask) => ask.Until is { } until && until < ask.AsOf ? until : ask.AsOf;
-
-    private static Instant From(ListAsk ask) => ask.From ?? Until(ask) - Duration.FromDays(UsualDays);
+    private static Instant From(ListAsk ask) => ask.From ?? ask.End - Duration.FromDays(UsualDays);
 }

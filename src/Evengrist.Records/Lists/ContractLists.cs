@@ -33,7 +33,7 @@ internal static class ContractLists
     private static IEnumerable<(Booking Slot, string? Ticket)> Slots(Mill mill, ListAsk ask)
     {
         var settings = mill.Settings;
-        var slots = Bookings.Of(mill).All.Where(b => (ask.From is not { } from || b.At >= from) && (ask.Until is not { } until || b.At < until) && (ask.Names(b.Code) || ask.Names(b.From))).ToLookup(b => Quantities.MillingDay.Of(b.At, settings.Zone, settings.DayStart));
+        var slots = Bookings.Of(mill).All.Where(b => ask.Spans(b.At) && (ask.Names(b.Code) || ask.Names(b.From))).ToLookup(b => Quantities.MillingDay.Of(b.At, settings.Zone, settings.DayStart));
         return mill.Ask(view => slots.SelectMany(day => Bookings.Come(view.Book, day.Key) is var come ? day.Select(b => (b, come.GetValueOrDefault(b.Code))) : []).ToArray());
     }
 

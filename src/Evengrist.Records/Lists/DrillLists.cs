@@ -17,6 +17,6 @@ internal static class DrillLists
                 .Whole("packages on the list", d => d.Score?.Listed, ListUnit.Piece, ListOrigin.Reckoned).Number("mass on the list", ListOrigin.Reckoned, ListUnit.Kilogram, d => d.Score?.ListedKilograms).Whole("packages by the recount", d => d.Score?.Recounted, ListUnit.Piece, ListOrigin.Reckoned)
                 .Reckoned("complete", ListUnit.Percent, d => 100 * d.Score?.Completeness, "of packages").Reckoned("precise", ListUnit.Percent, d => 100 * d.Score?.Precision, "of mass").Reckoned("greatest difference of a package", ListUnit.Gram, d => d.Score?.GreatestDifferenceGrams).Whole("customers to tell", d => d.Score?.Consignees, null, ListOrigin.Reckoned)
                 .Number("accounted for", ListOrigin.Reckoned, ListUnit.Percent, d => d.Score?.AccountedForPercent, "of mass on the list").Text("first of those missed", d => string.Join(", ", d.Score?.Missed ?? [])).Text("said of it", d => d.Note).Text("why aborted", d => d.Aborted),
-            (mill, ask) => Drills.All(mill).Where(d => (ask.From is not { } from || d.StartedAt >= from) && (ask.Until is not { } until || d.StartedAt < until) && (ask.Names(d.Number) || ask.Names(d.Subject)))),
+            (mill, ask) => Drills.All(mill).Where(d => ask.Spans(d.StartedAt) && (ask.Names(d.Number) || ask.Names(d.Subject)))),
     ];
 }

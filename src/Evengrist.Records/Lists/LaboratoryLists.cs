@@ -58,12 +58,12 @@ internal static class LaboratoryLists
             (mill, ask) => BakeSessions.Newest(mill, ask.AsOf).Where(b => ask.Holds(b.Session.At) && ask.Names(b.Session.Code)).SelectMany(b => b.Session.Loaves.Select(l => (b.Session, l)))),
     ];
 
-    private static IReadOnlyList<TakenSample> Samples(Mill mill, ListAsk ask) => mill.Ask(view => (TakenSample[])[.. TakenSample.Within(view.Book, ask.From ?? Instant.MinValue, Later(ask)).Where(s => ask.Holds(s.At) && (ask.Names(s.Sample.Code) || ask.Names(s.Place.Code)))]);
+    private static IReadOnlyList<TakenSample> Samples(Mill mill, ListAsk ask) => mill.Ask(view => (TakenSample[])[.. TakenSample.Within(view.Book, ask.From ?? Instant.MinValue, ask.End).Where(s => ask.Holds(s.At) && (ask.Names(s.Sample.Code) || ask.Names(s.Place.Code)))]);
 
     // Lots are looked up by milling days, so many at a time; a month when no span is said.
     private static IEnumerable<SeenLot> Lots(Mill mill, ListAsk ask)
     {
-        var last = LotShelf.DayOf(mill, ask.Until is null ? ask.AsOf : Later(ask) - Duration.Epsilon);
+        var last = LotShelf.DayOf(mill, ask.Until is null ? ask.AsOf : ask.End - Duration.Epsilon);
         var first = ask.From is { } from ? LotShelf.DayOf(mill, from) : last.PlusDays(-UsualDays + 1);
         for (var day = first; day <= last; day = day.PlusDays(LotShelf.MostDays))
         {
@@ -73,6 +73,4 @@ internal static class LaboratoryLists
             }
         }
     }
-
-    private static Instant Later(ListAsk ask) => ask.Until is { } until && until < ask.AsOf ? until : ask.AsOf;
 }

@@ -24,8 +24,14 @@ public sealed record ListAsk(Instant AsOf, DateTimeZone Zone)
     /// <summary>Something more by its name; empty where it was not said.</summary>
     public string this[string name] => More.TryGetValue(name, out var said) ? said.Trim() : "";
 
+    /// <summary>Where the span asked for ends at the latest: nothing counts that has not happened by the moment looked at.</summary>
+    public Instant End => Until is { } until && until < AsOf ? until : AsOf;
+
+    /// <summary>Whether a moment lies in the span asked for, come or not.</summary>
+    public bool Spans(Instant at) => (From is not { } from || at >= from) && (Until is not { } until || at < until);
+
     /// <summary>Whether a moment lies in the span asked for and has come by the moment looked at.</summary>
-    public bool Holds(Instant at) => at <= AsOf && (From is not { } from || at >= from) && (Until is not { } until || at < until);
+    public bool Holds(Instant at) => at <= AsOf && Spans(at);
 
     /// <summary>Whether a code is the one asked for, or none is.</summary>
     public bool Names(string code) => Of.Length == 0 || code.Equals(Of, StringComparison.OrdinalIgnoreCase);

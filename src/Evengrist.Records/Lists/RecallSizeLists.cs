@@ -29,7 +29,7 @@ internal static class RecallSizeLists
     // Truck by truck, so that others are served in between.
     private static IEnumerable<PracticeTruck> Trucks(Mill mill, ListAsk ask)
     {
-        var until = ask.Until is { } end && end < ask.AsOf ? end : ask.AsOf;
+        var until = ask.End;
         var from = ask.From ?? until - Duration.FromDays(UsualDays);
         if (from >= until)
         {

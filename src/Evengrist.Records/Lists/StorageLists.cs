@@ -2,7 +2,6 @@ using Evengrist.Bins.Storage;
 using Evengrist.Ledger;
 using Evengrist.Quantities.Lists;
 using Evengrist.Records.Bins;
-using NodaTime;
 
 namespace Evengrist.Records.Lists;
 
@@ -32,10 +31,8 @@ internal static class StorageLists
             (mill, ask) => Risks(mill, ask).SelectMany(b => b.Stored.Cables.Select(c => (b.Bin, c)))),
         MillList.Of("cable-readings", "Temperatures read on cables", new ListOf<(Place Bin, CableReading Read)>()
                 .Text("bin", r => r.Bin.Code).Text("cable", r => r.Read.Point.Cable).Number("height above the floor", ListOrigin.Stated, Metre, r => r.Read.Point.Metres).Moment("read", r => r.Read.At).Number("temperature", ListOrigin.Seen, ListUnit.Celsius, r => (decimal)r.Read.Celsius),
-            (mill, ask) => mill.Ask(view => view.Book.OfKind(PlaceKind.Bin).Where(b => ask.Names(b.Code)).SelectMany(b => CableReading.Of(view.Book, b.Id, Later(ask)).Where(c => ask.Holds(c.At)).Select(c => (b, c))).ToArray())),
+            (mill, ask) => mill.Ask(view => view.Book.OfKind(PlaceKind.Bin).Where(b => ask.Names(b.Code)).SelectMany(b => CableReading.Of(view.Book, b.Id, ask.End).Where(c => ask.Holds(c.At)).Select(c => (b, c))).ToArray())),
     ];
 
     private static IEnumerable<BinRisk> Risks(Mill mill, ListAsk ask) => ask.Of.Length == 0 ? StoredWheat.Of(mill, ask.AsOf).Bins : StoredWheat.Of(mill, ask.Of, ask.AsOf).Risk is { } one ? [one] : [];
-
-    private static Instant Later(ListAsk ask) => ask.Until is { } until && until < ask.AsOf ? until : ask.AsOf;
 }

@@ -70,6 +70,9 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
     /// <summary>The newest moment there is to look at.</summary>
     public Instant Newest => Settings.IsDemonstration ? Mill.Ask(view => view.Book.Newest) ?? clock.GetCurrentInstant() : clock.GetCurrentInstant();
 
+    /// <summary>The latest moment anything can have happened: the present, or the newest in the demonstration, which plays ahead of the clock.</summary>
+    public Instant Latest => Instant.Max(clock.GetCurrentInstant(), Newest);
+
     /// <summary>Whether the newest moment is looked at.</summary>
     public bool IsNewest => AsOf >= Newest.Minus(Duration.FromMinutes(1));
 

@@ -29,13 +29,12 @@ public sealed record ScanSight(string Text, ScanReading Reading, Gs1Answer? Answ
     {
         ArgumentNullException.ThrowIfNull(mill);
         var (sights, seen) = (new List<ScanSight>(), new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase));
-        var products = Products.Newest(mill);
+        var (products, prefix) = (Products.Newest(mill), KeepUnitNumbering.Newest(mill).Numbering.Prefix.Length);
         foreach (var line in (text ?? "").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Take(Most))
         {
             var reading = ScanReading.Of(line.Replace("<GS>", "\u001d", StringComparison.Ordinal), year);
             var places = reading.Keys is { } keys ? ScannedPlaces.Of(mill, keys, asOf) : null;
             var unit = places?.Units is [var one, ..] ? one.Place.Code : null;
-            var prefix = KeepUnitNumbering.Newest(mill).Numbering.Prefix.Length;
             sights.Add(new(line, reading, reading.Elements is { } elements ? Gs1Answer.Of(elements, prefix is >= 6 and <= 12 ? prefix : null, year) : null, places,
                 reading.Keys?.Item is { } item ? products.Select(p => p.Product).FirstOrDefault(p => p.PackNumber == item || p.CaseNumber == item) is { } product ? $"{product.Code}, {product.Name}" : "" : "",
                 unit is null ? [] : UnitScan.Of(mill, unit), unit is not null && seen.TryGetValue(unit, out var before) ? before : 0));
