@@ -139,10 +139,10 @@ public sealed class MillingPageTests(WebSite site)
         Assert.Contains("400 mills, seed 1, in", page, StringComparison.Ordinal);
         Assert.Matches("Draws and first-order ± (say the same|differ)", page);
 
-        // A hundred thousand take long enough to be stopped; what was drawn by then counts, or is said to be too little, and can be begun anew.
+        // A hundred thousand take long enough to be stopped, where the form's token comes from a page that is there at once; what was drawn by then counts, or is said to be too little, and can be begun anew.
         var most = $"{trial}&draws=100000";
         Assert.Contains("of 100,000 mills drawn", await Tickets.TextAsync(client, most), StringComparison.Ordinal);
-        using var stopped = await WebSite.PostAsync(client, most, most, new Dictionary<string, string> { ["_handler"] = "reckoning", ["Reckoning"] = "stop" });
+        using var stopped = await WebSite.PostAsync(client, "/who", most, new Dictionary<string, string> { ["_handler"] = "reckoning", ["Reckoning"] = "stop" });
         page = await DrawnAsync(client, most);
         Assert.Contains("Stopped by a person.", page, StringComparison.Ordinal);
         Assert.Matches("it was stopped early: the first mills alone are counted|mills are too few to say anything", page);

@@ -87,7 +87,8 @@ public sealed class ListWriterTests
     {
         using var stream = new MemoryStream();
         Assert.Equal(0, await ListWriter.WriteAsync(Columns().List("some-list", "Some list", []), ListFormat.Find(form)!, Zone, stream));
-        Assert.True(stream.Length > 20);
+        var headings = await HeadingsAsync(stream.ToArray(), form);
+        Assert.Equal(["code", "mass, seen [kg = KGM]", "bags [pieces = H87]", "day", "released"], headings.Where((_, i) => i != 1)); // the second says the zone in a workbook
     }
 
     [Fact]
@@ -104,6 +105,21 @@ public sealed class ListWriterTests
 
     private static ListOf<Row> Columns() => new ListOf<Row>().Text("code", r => r.Code).Moment("at", r => r.At).Mass("mass", ListOrigin.Seen, r => r.Kilograms is { } kg ? Mass.FromKilograms(kg) : null)
         .Whole("bags", r => r.Bags, ListUnit.Piece).Day("day", r => r.Day).YesNo("released", r => r.Released);
+
+    private static async Task<string[]> HeadingsAsync(byte[] file, string form)
+    {
+        using var stream = new MemoryStream(file);
+        if (form == "parquet")
+        {
+            await using var parquet = await ParquetReader.CreateAsync(stream);
+            return [.. parquet.Schema.GetDataFields().Select(f => f.Name)];
+        }
+
+        Encoding.RegisterProvider(CodePagesEncodingProvider.Instance);
+        using var reader = form == "csv" ? ExcelReaderFactory.CreateCsvReader(stream) : ExcelReaderFactory.CreateOpenXmlReader(stream);
+        Assert.True(reader.Read());
+        return [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
+    }
 
     private static async Task<byte[]> Write(ListFormat format)
     {

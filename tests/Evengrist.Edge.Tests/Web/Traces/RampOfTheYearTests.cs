@@ -105,6 +105,5 @@ public sealed class RampOfTheYearTests(DemonstrationSite site)
         Assert.Contains("is no flow", await Tickets.TextAsync(client, "/packing/rework?into=WB&rate=fast"), StringComparison.Ordinal);
         using var refused = await client.PostAsJsonAsync(new Uri("/api/rework/feed?by=Ada", UriKind.Relative), new { tote = "R-260116-1", bin = "B01" });
         Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
-        await client.GetAsync(new Uri("/dispatch?asof=" + Moment, UriKind.Relative));
     }
 }

@@ -5,6 +5,8 @@ using Evengrist.Edge.Tests.Web.Trucks;
 using Evengrist.Ledger;
 using Evengrist.Plant.Cases;
 using Evengrist.Records.Tracing;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
 
 namespace Evengrist.Edge.Tests.Web.Traces;
 
@@ -36,7 +38,13 @@ public sealed class RecallIssueTests(WebSite site) : IClassFixture<WebSite>
         Assert.Equal(HttpStatusCode.NotFound, nobody.StatusCode);
         using var unknown = await client.GetAsync(new Uri("/tracing/recalls/R-1900-001/notices.pdf", UriKind.Relative));
         Assert.Equal(HttpStatusCode.NotFound, unknown.StatusCode);
-        Assert.Contains("customers", await Tickets.TextAsync(client, "/tracing/recall?what=25-0709-001&asof=2025-12-01T00:00"), StringComparison.Ordinal);
+        const string Later = "/tracing/recall/issue?what=25-0709-001&asof=2025-12-01T00:00";
+        using var second = await WebSite.PostAsync(client, Later, Later, [new("_handler", "issue"), new("H.Reason", "Treated seed."), new("H.Contact", "Ada Miller, 555 0100"), new("H.At", "2025-12-01T00:00")]);
+        Assert.Contains("Recall R-2025-002 issued", Tickets.Plain(await second.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+        using var notices = PdfDocument.Open(await client.GetByteArrayAsync(new Uri("/tracing/recalls/R-2025-002/notices.pdf", UriKind.Relative)));
+        var told = Assert.Single(notices.GetPages().Select(p => ContentOrderTextExtractor.GetText(p)), s => s.Contains("To: ", StringComparison.Ordinal));
+        Assert.Contains("P-0001", told, StringComparison.Ordinal);
+        Assert.Contains("Ada Miller, 555 0100", told, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -101,10 +101,12 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(10), $"The pack took {clock.Elapsed}.");
         using var document = PdfDocument.Open(pdf);
         string[] sheets = [.. document.GetPages().Select(p => ContentOrderTextExtractor.GetText(p))];
-        var recall = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/recall?what=25-0709-061&threshold=50", UriKind.Relative));
+        var recall = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/tracing/recall?what=25-0709-061&kg=50", UriKind.Relative));
         var taken = recall.GetProperty("nets").EnumerateArray().Single(n => n.GetProperty("net").GetString() == "union");
         Assert.All(taken.GetProperty("consignees").EnumerateArray(), c => Assert.Contains(sheets, s => s.Contains($"To: {c.GetString()}", StringComparison.Ordinal)));
-        Assert.All(sheets.Skip(1).TakeWhile(s => !s.Contains("Still unknown", StringComparison.Ordinal)), s => Assert.Contains("product", s, StringComparison.Ordinal));
+        string[] further = [.. sheets.Skip(1).TakeWhile(s => !s.Contains("Still unknown", StringComparison.Ordinal))];
+        Assert.NotEmpty(further);
+        Assert.All(further, s => Assert.Contains("product", s, StringComparison.Ordinal));
         using var bad = await client.GetAsync(new Uri("/tracing/recall/pack.pdf?what=25-0709-061&paper=a9", UriKind.Relative));
         Assert.Equal(System.Net.HttpStatusCode.BadRequest, bad.StatusCode);
     }
@@ -113,7 +115,7 @@ public sealed class RecallOfTheYearTests(DemonstrationSite site)
     public async Task Recall_TakenOutBeforeItIsIssued_IsTheListsOfThePage()
     {
         using var client = site.Client();
-        const string Asked = "what=25-0709-061&threshold=50";
+        const string Asked = "what=25-0709-061&kg=50";
         var nets = (await client.GetFromJsonAsync<JsonElement>(new Uri($"/api/tracing/recall?{Asked}", UriKind.Relative))).GetProperty("nets").EnumerateArray().ToArray();
         async Task<string[]> Rows(string list) => (await client.GetStringAsync(new Uri($"/tracing/recall?what=25-0709-061&kg=50&as=csv&list={list}", UriKind.Relative))).Split("\r\n", StringSplitOptions.RemoveEmptyEntries)[1..];
         Assert.Equal(nets.Single(n => n.GetProperty("net").GetString() == "union").GetProperty("packages").GetInt32(), (await Rows("recall-packages")).Length);
