@@ -17,6 +17,8 @@ public sealed record UnitCode(string Code, string Name, decimal? Kilograms = nul
         new("CWA", "hundredweight (US)", 45.3592m), new("CWI", "hundredweight (UK)", 50.80235m), new("STN", "ton (US), short ton", 907.1847m), new("LTN", "ton (UK), long ton", 1016.047m),
         new("HLT", "hectolitre", null, 0.1m), new("BUA", "bushel (US)", null, 0.03523907m), new("BUI", "bushel (UK)", null, 0.03636872m),
         new("C62", "one"), new("H87", "piece"), new("EA", "each"), new("CEL", "degree Celsius"), new("FAH", "degree Fahrenheit"), new("P1", "per cent"), new("59", "part per million"),
+        new("SEC", "second [unit of time]"), new("MIN", "minute [unit of time]"), new("HUR", "hour"), new("DAY", "day"), new("E18", "tonne per hour"), new("F30", "kilogram per day"), new("NA", "milligram per kilogram"), new("J33", "microgram per kilogram"),
+        new("4H", "micrometre (micron)"), new("MMT", "millimetre"), new("MTR", "metre"), new("MTK", "square metre"), new("H18", "square hectometre"), new("MTS", "metre per second"), new("E90", "reciprocal centimetre"), new("MLT", "millilitre", null, 0.000001m), new("IE", "person"),
         new("KSD", "kilogram of substance 90 % dry"), new("MND", "kilogram, dry weight"), new("BG", "bag", Deleted: true),
     }.ToFrozenDictionary(u => u.Code, StringComparer.Ordinal);
 

@@ -53,7 +53,7 @@ internal static class LaboratoryLists
                 .Number("off", ListOrigin.Reckoned, null, r => r.Check.Off).Text("remark", r => r.Check.Remark).Text("by", r => r.By),
             (mill, ask) => InstrumentChecks.All(mill).Where(c => ask.Holds(c.Check.At) && ask.Names(c.Check.Instrument))),
         MillList.Of("bakes", "Test bakes, a row for each loaf", new ListOf<(Evengrist.Laboratory.Bake.BakeSession Session, Evengrist.Laboratory.Bake.BakedLoaf Loaf)>()
-                .Text("bake", r => r.Session.Code).Moment("at", r => r.Session.At).Text("baker", r => r.Session.Baker).Text("control", r => r.Session.Control).Text("flour", r => r.Loaf.Flour).Text("dough", r => r.Loaf.Dough).Number("volume", ListOrigin.Seen, new ListUnit("mL"), r => (decimal)r.Loaf.VolumeMillilitres)
+                .Text("bake", r => r.Session.Code).Moment("at", r => r.Session.At).Text("baker", r => r.Session.Baker).Text("control", r => r.Session.Control).Text("flour", r => r.Loaf.Flour).Text("dough", r => r.Loaf.Dough).Number("volume", ListOrigin.Seen, ListUnit.Millilitre, r => (decimal)r.Loaf.VolumeMillilitres)
                 .Number("weight", ListOrigin.Seen, ListUnit.Gram, r => (decimal)r.Loaf.WeightGrams).Reckoned("specific volume", new ListUnit("mL/g"), r => r.Loaf.SpecificVolume).Number("score", ListOrigin.Seen, null, r => r.Loaf.Score is { } score ? (decimal)score : null).Text("remark", r => r.Session.Remark),
             (mill, ask) => BakeSessions.Newest(mill, ask.AsOf).Where(b => ask.Holds(b.Session.At) && ask.Names(b.Session.Code)).SelectMany(b => b.Session.Loaves.Select(l => (b.Session, l)))),
     ];

@@ -12,7 +12,7 @@ internal static class MillingLists
     [
         MillList.Of("mill-tests", "Tests of mill units, a row for each figure", new ListOf<(KeptMillTest Kept, string What, string Of, decimal? Size, double? Value, ListUnit Unit, string Basis)>()
                 .Text("test", r => r.Kept.Code).Whole("version", r => r.Kept.Version).Text("mill unit", r => r.Kept.Paper.Unit).Moment("taken", r => r.Kept.Paper.TakenAt).Text("taken by", r => r.Kept.Paper.TakenBy).Whole("version of the flow sheet", r => r.Kept.Paper.SheetVersion)
-                .Text("what", r => r.What).Text("passage or stream", r => r.Of).Number("aperture", ListOrigin.Stated, new ListUnit("µm"), r => r.Size).Number("value", ListOrigin.Seen, ListUnit.Percent, r => r.Value is { } v ? (decimal)v : null).Text("basis", r => r.Basis)
+                .Text("what", r => r.What).Text("passage or stream", r => r.Of).Number("aperture", ListOrigin.Stated, ListUnit.Micrometre, r => r.Size).Number("value", ListOrigin.Seen, ListUnit.Percent, r => r.Value is { } v ? (decimal)v : null).Text("basis", r => r.Basis)
                 .Text("struck, because", r => r.Kept.Paper.Struck).Text("remark", r => r.Kept.Paper.Remark).Text("kept by", r => r.Kept.By).Moment("kept", r => r.Kept.Recorded),
             (mill, ask) => MillTests.Newest(mill).Where(t => ask.Holds(t.Paper.TakenAt) && (ask.Names(t.Paper.Unit) || ask.Names(t.Code))).SelectMany(Figures)),
         MillList.Of("stream-surveys", "Surveys of flour streams, a row for each stream", new ListOf<(KeptSurvey Kept, MillStream Stream)>()

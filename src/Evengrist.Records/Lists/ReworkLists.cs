@@ -12,7 +12,7 @@ internal static class ReworkLists
     [
         MillList.Of("rework-totes", "Totes of rework, those with something in them first, the oldest first", new ListOf<SeenTote>()
                 .Text("tote", t => t.Tote.Code).Text("flour", t => t.Tote.Flour).Text("also of", t => string.Join(", ", t.Tote.AlsoOf)).Mass("put into it", ListOrigin.Seen, t => Mass.FromGrams(t.From.Sum(m => m.Mass.Grams))).Mass("still in it", ListOrigin.Reckoned, t => Mass.FromGrams(t.Tote.Grams)).Moment("first came in", t => t.Since)
-                .Reckoned("age", new ListUnit("days"), t => t.Tote.AgeDays).Text("why rework", t => t.Record?.Reason).Text("said by", t => t.Record?.By).Moment("said", t => t.Record?.At).Text("holds, besides wheat", t => string.Join(", ", t.Tote.Allergens))
+                .Reckoned("age", ListUnit.Day, t => t.Tote.AgeDays).Text("why rework", t => t.Record?.Reason).Text("said by", t => t.Record?.By).Moment("said", t => t.Record?.At).Text("holds, besides wheat", t => string.Join(", ", t.Tote.Allergens))
                 .Reckoned("enriched, at least", ListUnit.Percent, t => 100 * t.Tote.LeastEnriched, "of its mass").Reckoned("enriched, at most", ListUnit.Percent, t => 100 * t.Tote.MostEnriched, "of its mass").Text("on hold, because", t => t.Tote.Hold),
             (mill, ask) => ReworkLedger.Of(mill, ask.AsOf).Where(t => ask.Names(t.Tote.Code))),
         MillList.Of("rework-moves", "What went into totes of rework and what they were fed into, a row for each movement", new ListOf<(SeenTote Seen, Movement Moved, bool IsInto, Place Other)>()

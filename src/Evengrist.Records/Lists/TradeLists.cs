@@ -23,7 +23,7 @@ internal static class TradeLists
             (mill, ask) => Of(mill, ask).SelectMany(l => l.Payments.Select(p => (l, p.Fact, p.Payment)))),
         MillList.Of("parties", "Growers, carriers and others", new ListOf<Party>().Text("party", p => p.Code).Text("name", p => p.Name).Text("address", p => p.Address).Text("phone", p => p.Phone).Text("mail", p => p.Email),
             (mill, ask) => TradeShelf.Of(mill).Papers.Parties.Where(p => ask.Names(p.Code))),
-        MillList.Of("fields", "Fields", new ListOf<FieldSheet>().Text("field", f => f.Code).Text("grower", f => f.Grower).Text("district", f => f.District).Text("variety", f => f.Variety).Number("area", ListOrigin.Stated, new ListUnit("ha"), f => f.Hectares).Day("from", f => f.From),
+        MillList.Of("fields", "Fields", new ListOf<FieldSheet>().Text("field", f => f.Code).Text("grower", f => f.Grower).Text("district", f => f.District).Text("variety", f => f.Variety).Number("area", ListOrigin.Stated, ListUnit.Hectare, f => f.Hectares).Day("from", f => f.From),
             (mill, ask) => TradeShelf.Of(mill).Papers.Fields.Where(f => ask.Names(f.Code))),
         MillList.Of("vehicles", "Vehicles", new ListOf<Vehicle>().Text("plate", v => v.Code).Text("carrier", v => v.Carrier), (mill, ask) => TradeShelf.Of(mill).Papers.Vehicles.Where(v => ask.Names(v.Code))),
         MillList.Of("instrument-certificates", "Certificates of scales and meters", new ListOf<Certificate>().Text("instrument", c => c.Instrument).Text("certificate", c => c.Number).Text("issued by", c => c.Body).Day("from", c => c.From).Day("until", c => c.Until),
