@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Evengrist.Ledger;
 
 namespace Evengrist.Records;
 
@@ -36,5 +37,49 @@ public sealed class KeptTable<T>(string kind, string code, T start, TableReading
         }
 
         return mill.Papers(kind).KeepNext(code, json, by);
+    }
+
+    /// <summary>Keeps a table as the version after one that was looked at, so that nobody's is overwritten unseen; every fault where it cannot be, and then nothing is kept.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="table">The table.</param>
+    /// <param name="by">Who keeps it.</param>
+    /// <param name="after">The version it follows; 0 for the program's own.</param>
+    public IReadOnlyList<string> KeepAfter(Mill mill, T table, string by, int after)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        ArgumentNullException.ThrowIfNull(table);
+        var json = write(table);
+        var (newest, version, other) = Newest(mill);
+        if (!read(json, out _, out var faults))
+        {
+            return faults;
+        }
+
+        if (version != after)
+        {
+            return [$"Version {version} was kept meanwhile by {other}. Look at it in another tab first, then send this again."];
+        }
+
+        if (write(newest) == json)
+        {
+            return ["Nothing is changed: it says what is kept already."];
+        }
+
+        try
+        {
+            mill.Papers(kind).Keep(code, version + 1, json, by);
+            return [];
+        }
+        catch (LedgerRefusal taken) when (taken.Rule == LedgerRule.KeyTaken)
+        {
+            return ["Another version was kept at this very time. Look at it in another tab first, then send this again."];
+        }
+    }
+
+    /// <summary>Every version with its paper, the newest first; empty where only the program's own is used.</summary>
+    public IReadOnlyList<(T Value, Paper Paper)> Versions(Mill mill)
+    {
+        ArgumentNullException.ThrowIfNull(mill);
+        return [.. mill.Papers(kind).All().Where(p => p.Code == code).Read(read).Reverse()];
     }
 }

@@ -12,4 +12,10 @@ public static class KeepLineBook
 
     /// <inheritdoc cref="KeptTable{T}.Keep"/>
     public static int Keep(Mill mill, LineBook book, string by) => Kept.Keep(mill, book, by);
+
+    /// <inheritdoc cref="KeptTable{T}.KeepAfter"/>
+    public static IReadOnlyList<string> KeepAfter(Mill mill, LineBook book, string by, int after) => Kept.KeepAfter(mill, book, by, after);
+
+    /// <inheritdoc cref="KeptTable{T}.Versions"/>
+    public static IReadOnlyList<(LineBook Value, Paper Paper)> Versions(Mill mill) => Kept.Versions(mill);
 }

@@ -12,4 +12,10 @@ public static class KeepMillCampaigns
 
     /// <inheritdoc cref="KeptTable{T}.Keep"/>
     public static int Keep(Mill mill, MillCampaigns campaigns, string by) => Kept.Keep(mill, campaigns, by);
+
+    /// <inheritdoc cref="KeptTable{T}.KeepAfter"/>
+    public static IReadOnlyList<string> KeepAfter(Mill mill, MillCampaigns campaigns, string by, int after) => Kept.KeepAfter(mill, campaigns, by, after);
+
+    /// <inheritdoc cref="KeptTable{T}.Versions"/>
+    public static IReadOnlyList<(MillCampaigns Value, Paper Paper)> Versions(Mill mill) => Kept.Versions(mill);
 }

@@ -12,8 +12,11 @@ public sealed record HallShift(IReadOnlyList<IsoDayOfWeek> Days, string From, st
 {
     private static readonly LocalTimePattern Clock = LocalTimePattern.CreateWithInvariantCulture("HH:mm");
 
+    /// <summary>Whether a text is a time of day as a shift has it: <c>06:00</c>.</summary>
+    public static bool IsClock(string text) => Clock.Parse(text).Success;
+
     /// <summary>What is wrong with it, in a sentence; null where nothing is.</summary>
-    public string? Fault => !Clock.Parse(From).Success || !Clock.Parse(Until).Success ? $"A shift begins and ends at times like 06:00; read “{From}” and “{Until}”."
+    public string? Fault => !IsClock(From) || !IsClock(Until) ? $"A shift begins and ends at times like 06:00; read “{From}” and “{Until}”."
         : Days.Count == 0 || Days.Contains(IsoDayOfWeek.None) ? "A shift has the days on which it begins: Monday to Sunday."
         : People is < 0 or > 1000 ? $"A shift has 0 to 1000 people; read {People}." : null;
 

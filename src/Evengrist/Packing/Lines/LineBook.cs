@@ -44,6 +44,17 @@ public sealed record LineBook(IReadOnlyList<LineTerms> Lines, IReadOnlyList<Chan
         .. Costs.Fault is { } costs ? [costs] : Array.Empty<string>(),
     ];
 
+    /// <summary>All it says, each a short sentence, so that two versions can be set side by side.</summary>
+    public IReadOnlyList<string> Says() =>
+    [
+        .. Lines.SelectMany(l => l.Makes.Select(m => FormattableString.Invariant($"{l.Code} makes {m.Product} at {m.TonnesPerHour} t/h{(m.Bin is null ? "" : $" from {m.Bin}")}")).Prepend($"{l.Code} takes {l.Crew} people")),
+        .. Rules.Select((r, i) => FormattableString.Invariant($"rule {i + 1}: after {r.After ?? "any"} into {r.Into ?? "any"}{(r.EitherWay ? ", either way" : "")}: {r.Minutes} min{(r.FlushTonnes > 0 ? $", {r.FlushTonnes} t run through to {r.FlushTo ?? "where is not said"}" : "")}{(r.IsCleanDown ? ", a clean-down" : "")}")),
+        .. Shifts.Select(s => $"{s.People} people from {s.From} to {s.Until} on {string.Join(", ", s.Days.Select(d => d.ToString()[..3]))}"),
+        .. Signers.Select(s => $"{s} may sign a clean-down"),
+        $"another pack of the same flour takes {PackChangeMinutes} min", MayCleanDown ? "a clean-down may stand in a plan" : "no clean-down may stand in a plan",
+        FormattableString.Invariant($"an hour late costs {Costs.LatePerHour}, an hour of changing over {Costs.ChangePerHour}, a tonne run through {Costs.FlushPerTonne}"),
+    ];
+
     /// <summary>It as JSON.</summary>
     public static string Write(LineBook book) => PackingJson.Write(book);
 

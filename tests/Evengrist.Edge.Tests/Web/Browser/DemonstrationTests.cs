@@ -32,6 +32,8 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/packing/orders")]
     [InlineData("/packing/orders/SO-5128")]
     [InlineData("/packing/lines?lot=KB-0291")]
+    [InlineData("/packing/lines/book")]
+    [InlineData("/packing/lines/campaigns")]
     [InlineData("/packing/rework?into=WB&asof=2026-01-17T10:40")]
     [InlineData("/packing/products")]
     [InlineData("/packing/content")]
