@@ -2,6 +2,7 @@ using Evengrist.Ledger;
 using Evengrist.Quantities;
 using Evengrist.Records.Tests.Stores;
 using Evengrist.Records.Tracing;
+using Evengrist.Tracing.Recall;
 using NodaTime;
 
 namespace Evengrist.Records.Tests;
@@ -32,5 +33,35 @@ public sealed class HoldAllTests
         outcome = new HoldAll(["FB1"], "treated seed", later).In(mill, "Cid");
         Assert.Equal((0, "FB1"), (outcome.Receipt.Added, Assert.Single(outcome.AlreadyHeld)));
         Assert.Equal(LedgerRule.UnknownPlace, Assert.Throws<LedgerRefusal>(() => new HoldAll(["FB9"], "treated seed", later).In(mill, "Cid")).Rule);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
+    public async Task Issue_ManyAtOnceFromTwoPrograms_EachGetsANumberOfItsOwn_AndEveryPackageIsHeldOnce(Store store)
+    {
+        using var site = new TestSite(store);
+        using var one = site.Open();
+        string[] loads = [.. Enumerable.Range(0, 12).Select(n => $"L{n}")];
+        one.Record(
+            [
+                .. SmallMill.Places, new OpenPlace("fb", "FB1", PlaceKind.FlourBin), .. loads.Select(l => new OpenPlace(l, l, PlaceKind.BulkLoad)),
+                new Move("g", "GAIN", "FB1", Mass.FromTonnes(60m), SmallMill.Morning), .. loads.Select(l => new Move(l + "/fill", "FB1", l, Mass.FromTonnes(1m), SmallMill.Morning)),
+            ],
+            "Ada", "test");
+        using var other = site.Open();
+        using var start = new Barrier(loads.Length / 2);
+        var issued = await Task.WhenAll(Enumerable.Range(0, loads.Length / 2).Select(n => Task.Factory.StartNew(
+            () =>
+            {
+                // Each also names a load that the next one names: both may hold it, and neither is refused.
+                var draft = new KeptRecall("", "FB1", SmallMill.Morning, NetKind.Union, 0, 0, $"Metal found, {n}", n % 2 == 0 ? "Cid" : "Dee", SmallMill.Morning + Duration.FromHours(1), [loads[2 * n], loads[2 * n + 1], loads[(2 * n + 2) % loads.Length]], "");
+                start.SignalAndWait();
+                return Recalls.Issue(n % 2 == 0 ? one : other, draft);
+            },
+            TaskCreationOptions.LongRunning)));
+        Assert.Equal(Enumerable.Range(1, issued.Length).Select(n => $"R-2026-{n:000}"), issued.Select(i => i.Recall.Number).Order(StringComparer.Ordinal));
+        Assert.Equal(issued.Length, Recalls.All(one).Count);
+        Assert.Equal(loads.Order(StringComparer.Ordinal), issued.SelectMany(i => i.Held.Held).Order(StringComparer.Ordinal));
+        Assert.Equal(loads.Length / 2, issued.Sum(i => i.Held.AlreadyHeld.Count));
+        Assert.All(issued, i => Assert.All(i.Held.Held, code => Assert.Equal(i.Recall.HoldText, one.Ask(v => v.Book.HoldOn(v.Book.Named(code).Id, SmallMill.Morning + Duration.FromHours(2))!.Text))));
     }
 }

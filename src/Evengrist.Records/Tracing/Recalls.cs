@@ -29,18 +29,28 @@ public static class Recalls
             throw new LedgerRefusal(LedgerRule.Malformed, "A recall needs a name, a reason and at least one package.");
         }
 
+        mill.Ask(view => draft.Packages.Select(view.Book.Named).ToArray());
+        var shelf = mill.Papers(KeptRecall.PaperKind);
         var year = draft.At.InUtc().Year;
         for (var n = All(mill).Count(r => r.Number.StartsWith($"R-{year}-", StringComparison.Ordinal)) + 1; ; n++)
         {
             var recall = draft with { Number = FormattableString.Invariant($"R-{year}-{n:000}"), Reason = draft.Reason.Trim().ReplaceLineEndings(" "), By = draft.By.Trim() };
-            if (mill.Papers(KeptRecall.PaperKind).Newest(recall.Number) is not null)
+            if (shelf.Newest(recall.Number) is not null)
             {
                 continue;
             }
 
             // Kept first: a hold that names a recall must find it, and the hold may be asked again.
-            mill.Ask(view => recall.Packages.Select(view.Book.Named).ToArray());
-            mill.Papers(KeptRecall.PaperKind).Keep(recall.Number, 1, recall.ToJson(), recall.By);
+            try
+            {
+                shelf.Keep(recall.Number, 1, recall.ToJson(), recall.By);
+            }
+            catch (LedgerRefusal taken) when (taken.Rule == LedgerRule.KeyTaken)
+            {
+                // Somebody else issued one under this number meanwhile: the next is ours.
+                continue;
+            }
+
             return (recall, new HoldAll(recall.Packages, recall.HoldText, recall.At).In(mill, recall.By));
         }
     }

@@ -84,6 +84,9 @@ public sealed class Reckoning
     /// <summary>Stretches between places where a late fact, or a question, can begin; fewer make both quicker and take more memory.</summary>
     internal int StretchesBetweenCheckpoints { get; init; } = 3000;
 
+    /// <summary>Stretches reckoned since it began, or last went back.</summary>
+    internal int Stretches => run.Stretches;
+
     /// <summary>All movements in the order of time, as far as the reckoning has caught up.</summary>
     internal Schedule Schedule { get; }
 

@@ -52,6 +52,30 @@ public sealed class OutflowTests
         Assert.Equal(1, mill.OriginsOf(reckoning, reckoning.LoadOf(4)!.Value)["A"], 9);
     }
 
+    // Derived: 100 t of A whose core of 10 t is drawn; then B falls in for an hour while 10 t are drawn. What falls in goes straight out, its core share by the core and
+    // the rest over the surface; the crater gives only what B falls short of the draw.
+    [Theory]
+    [InlineData(4, 0.4, false)]
+    [InlineData(9.99, 0.999, false)]
+    [InlineData(10, 1, false)]
+    [InlineData(10.01, 1, false)]
+    [InlineData(15, 1, false)]
+    [InlineData(150, 1, false)]
+    [InlineData(4, 0.4, true)]
+    [InlineData(15, 1, true)]
+    public void CoreFirst_FilledAndDrawnAtOnce_FreshGrainGoesStraightThrough_InFewStretches(double tonnes, double share, bool fromABin)
+    {
+        var mill = new PosedMill().Open(PlaceKind.Opening, "A", "B").Open(PlaceKind.Bin, "BIN", "FEED").Open(PlaceKind.MixLine, "MX").Open(PlaceKind.Waste, "D0", "D")
+            .Connect("BIN", "MX").Connect("FEED", "BIN");
+        mill.Move("A", "BIN", 100, 0).Move("BIN", "D0", 10, 1).Move("B", "FEED", 200, 1).Move("BIN", "MX", 10, 2, 3).Move("MX", "D", 10, 2, 3).Move(fromABin ? "FEED" : "B", "BIN", (decimal)tonnes, 2, 3);
+        var reckoning = mill.Reckon(Outflow.CoreFirst);
+        Assert.Equal(share, mill.OriginsOf(reckoning, reckoning.LoadOf(4)!.Value).GetValueOrDefault("B"), 6);
+        Assert.InRange(reckoning.Stretches, 3, 20);
+        var left = reckoning.At(PosedMill.Hour(4)).ContentOf(mill.Id("BIN"));
+        Assert.Equal(80e6 + tonnes * 1e6, left.Sum(l => l.Grams), 1.0);
+        Assert.Equal((tonnes - 10 * share) * 1e6, left.Sum(l => l.Grams * mill.OriginsOf(reckoning, l.Parcel).GetValueOrDefault("B")), 5.0);
+    }
+
     [Theory]
     [InlineData(Outflow.FirstInFirstOut)]
     [InlineData(Outflow.CoreFirst)]

@@ -12,6 +12,9 @@ internal abstract class Content
     /// <summary>Grams that can be drawn before another parcel begins to leave; infinite where what leaves does not change by drawing.</summary>
     public virtual double Alike => double.PositiveInfinity;
 
+    /// <summary>The same where for each gram drawn so many fall in first.</summary>
+    public virtual double AlikeFilled(double filledPerDrawn) => Alike;
+
     /// <summary>Whether it was kept as it lies, so that it must not change any more; a copy may.</summary>
     public bool IsKept { get; private set; }
 

@@ -30,6 +30,14 @@ internal sealed class CoreContent : Content
         : sides.Count > 1 ? sides[^1].Grams
         : double.PositiveInfinity;
 
+    /// <summary>
+    /// With nothing left in the core what falls in goes straight out again, its core share by the core and the rest over the surface; only what it
+    /// falls short of the draw comes from the layer it fell on.
+    /// </summary>
+    public override double AlikeFilled(double filledPerDrawn) => core.Grams > 0 || filledPerDrawn <= 0 ? Alike
+        : filledPerDrawn < 1 && sides.Count > 1 ? sides[^1].Grams / (1 - filledPerDrawn)
+        : double.PositiveInfinity;
+
     public override void Fill(int parcel, double grams)
     {
         if (share > 0)

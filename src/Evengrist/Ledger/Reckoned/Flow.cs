@@ -24,6 +24,9 @@ internal sealed class Flow : UnderWay
     /// <summary>What has arrived so far, where it goes to a unit or a sink.</summary>
     public List<Layer>? Arrived { get; init; }
 
+    /// <summary>Grams a microsecond; for a flow that takes time.</summary>
+    public double Rate => Grams / (Until - At);
+
     public Flow Copy() => new()
     {
         Movement = Movement, From = From, To = To, Grams = Grams, At = At, Until = Until, Rank = Rank, MeetsOthers = MeetsOthers,

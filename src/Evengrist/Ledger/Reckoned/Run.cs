@@ -125,17 +125,38 @@ internal sealed class Run
             moment = Math.Min(moment, schedule.Empties[nextEmpty].At);
         }
 
-        foreach (var flow in flows)
+        for (var i = 0; i < flows.Count; i++)
         {
+            var flow = flows[i];
             moment = Math.Min(moment, flow.Until);
             if (flow.MeetsOthers && contents[flow.From - 1] is { } from)
             {
-                moment = Math.Min(moment, Now + flow.MicrosFor(from.Alike));
+                moment = Math.Min(moment, Now + flow.MicrosFor(outflow == Outflow.CoreFirst ? AlikeFilled(i, from) : from.Alike));
             }
         }
 
         return mark is null ? moment : Math.Min(moment, mark.NextEdge(Now));
     }
+
+    // Grams the flow draws before another parcel begins to leave; what flows in during a stretch falls in before it draws, and others draw beside it.
+    private double AlikeFilled(int drawing, Content from)
+    {
+        var place = flows[drawing].From;
+        double filled = 0, drawn = 0;
+        for (var i = 0; i < flows.Count; i++)
+        {
+            if (i < drawing && flows[i].To == place && Gives(flows[i]))
+            {
+                filled += flows[i].Rate;
+            }
+
+            drawn += flows[i].From == place ? flows[i].Rate : 0;
+        }
+
+        return filled > 0 ? from.AlikeFilled(filled / drawn) * (flows[drawing].Rate / drawn) : from.Alike;
+    }
+
+    private bool Gives(Flow flow) => flow.Origin >= 0 || contents[flow.From - 1] is JunctionContent or { Grams: > Content.Nothing };
 
     private void Advance(long moment)
     {
@@ -260,7 +281,9 @@ internal sealed class Run
             i--;
         }
 
-        among.Insert(i, flow);
+        // From bin to bin: what falls on a crater is there before the next draw.
+        var drawn = movement.IsFlow && outflow == Outflow.CoreFirst ? among.FindIndex(f => f.Rank == rank && f.From == flow.To) : -1;
+        among.Insert(drawn < 0 ? i : drawn, flow);
     }
 
     // What lies in a place, free to be changed.
