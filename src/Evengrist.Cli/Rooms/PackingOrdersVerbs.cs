@@ -27,10 +27,10 @@ internal static class PackingOrdersVerbs
             var zone = mill.Settings.Zone;
             return voice.Answer(asked.GetValue(json), standings.Select(OrderAnswer.Of).ToArray(), _ =>
             {
-                var table = new TextTable("order", "customer", "product", "due", "wanted t", "gone t", "stands t", "state");
+                var table = new TextTable("order", "customer", "product", "due", "wanted t", "gone t", "stands t", "not planned t", "state");
                 foreach (var s in standings)
                 {
-                    table.Add(s.Order.Number, s.Order.Customer, s.Order.Product, s.Order.Due.InZone(zone).LocalDateTime.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture), Number((double)s.Wanted.Tonnes, 1), Number((double)s.Shipped.Tonnes, 1), Number((double)s.Standing.Tonnes, 1), s.State.ToString());
+                    table.Add(s.Order.Number, s.Order.Customer, s.Order.Product, s.Order.Due.InZone(zone).LocalDateTime.ToString("uuuu-MM-dd HH:mm", CultureInfo.InvariantCulture), Number((double)s.Wanted.Tonnes, 1), Number((double)s.Shipped.Tonnes, 1), Number((double)s.Standing.Tonnes, 1), Number((double)s.NotPlanned.Tonnes, 1), s.State.ToString());
                 }
 
                 table.To(voice);

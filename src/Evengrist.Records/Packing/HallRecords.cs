@@ -34,8 +34,11 @@ public static class HallRecords
         ArgumentNullException.ThrowIfNull(mill);
         PackingOrder[] orders = [.. PackingOrders.Newest(mill).Select(k => k.Order).Where(o => o.Taken <= at)];
         Product[] products = [.. Products.Newest(mill).Select(k => k.Product)];
-        var planned = PackingPlans.InForce(mill, at)?.Plan.Runs.Select(r => r.Order).ToHashSet() ?? [];
-        return OrderStanding.Of(orders, products, orders.Length == 0 ? [] : mill.Ask(view => Packages(view.Book, orders, products, at)), planned);
+        var plan = PackingPlans.InForce(mill, at)?.Plan;
+        var planned = plan?.Runs.Select(r => r.Order).ToHashSet(StringComparer.OrdinalIgnoreCase) ?? [];
+        IReadOnlyList<OrderStanding> By(Instant moment) => OrderStanding.Of(orders, products, orders.Length == 0 ? [] : mill.Ask(view => Packages(view.Book, orders, products, moment)), planned);
+        var now = By(at);
+        return plan is null ? now : PlanCover.Of(plan, plan.Start == at ? now : By(plan.Start), now, at);
     }
 
     /// <summary>Code of the product that a line packed last by a moment, or its flour where the pack is no product; null where it packed nothing.</summary>
@@ -84,28 +87,19 @@ public static class HallRecords
     {
         var since = orders.Any(o => o.FromStock) ? Instant.MinValue : orders.Min(o => o.Taken);
         var wanted = orders.Select(o => o.Product).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        Dictionary<PlaceId, (Mass Mass, Instant At)> packed = [];
-        foreach (var (i, m) in book.Movements.Index())
-        {
-            if (m.Until >= since && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad && book.Counts(i))
-            {
-                packed[m.To] = packed.TryGetValue(m.To, out var there) ? (there.Mass + m.Mass, Instant.Min(there.At, m.Until)) : (m.Mass, m.Until);
-            }
-        }
-
-        return [.. packed.Select(p => Package(book, products, book[p.Key], p.Value.Mass, p.Value.At, at)).OfType<OrderPackage>().Where(p => wanted.Contains(p.Product))];
+        HashSet<PlaceId> packed = [.. book.Movements.Where((m, i) => m.Until >= since && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad && book.Counts(i)).Select(m => m.To)];
+        return [.. packed.Select(p => Package(book, products, book[p], at)).OfType<OrderPackage>().Where(p => wanted.Contains(p.Product))];
     }
 
     // What was emptied elsewhere than to a customer, as into a tote, serves no order.
-    private static OrderPackage? Package(Book book, IReadOnlyList<Product> products, Place place, Mass mass, Instant packedAt, Instant at)
+    private static OrderPackage? Package(Book book, IReadOnlyList<Product> products, Place place, Instant at)
     {
-        if (Product.On(products, place) is not { } product)
+        if (Product.On(products, place) is not { } product || UnitStand.Of(book, place.Id, at) is not { PackedAt: { } packedAt } stand)
         {
             return null;
         }
 
-        var stands = book.StockOf(place.Id, at) > Mass.Zero;
-        var to = stands ? null : book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.From == place.Id && m.At <= at && book[m.To].Kind == PlaceKind.Customer).Select(m => book[m.To].Code).LastOrDefault();
-        return stands || to is not null ? new(place.Code, product.Code, mass, packedAt, to, stands && book.HoldOn(place.Id, at) is not null) : null;
+        var stands = stand.Here > Mass.Zero;
+        return stands || stand.Customer is not null ? new(place.Code, product.Code, stand.Packed, packedAt, stands ? null : stand.To!.Code, stands && book.HoldOn(place.Id, at) is not null) : null;
     }
 }

@@ -118,9 +118,17 @@ public sealed record PalletOnLedger(string Code, ScannedUnit? Unit, Product? Pro
             yield return $"{unit.Place.Code} is on HOLD: {hold.Words}.";
         }
 
-        if (unit.GoneTo is { } to && unit.GoneAt is { } at)
+        if (unit.Stand is { Where: UnitWhere.Sent, To: { } to, LeftAt: { } at })
         {
             yield return $"{unit.Place.Code} has gone to {to.Code} on {at.InZone(mill.Settings.Zone).Date:uuuu-MM-dd}.";
+        }
+        else if (unit.Stand is { Where: UnitWhere.CameBack, BackFrom: { } from, BackAt: { } back })
+        {
+            yield return $"{unit.Place.Code} came back from {from.Code} on {back.InZone(mill.Settings.Zone).Date:uuuu-MM-dd}.";
+        }
+        else if (unit.Stand is { Where: UnitWhere.Used })
+        {
+            yield return $"{unit.Place.Code} was used in the mill{(unit.Stand.To is { } into ? $", last into {into.Code}" : "")}: nothing lies on it.";
         }
     }
 

@@ -3,6 +3,7 @@ using Evengrist.Ledger;
 using Evengrist.Packing.Codes;
 using Evengrist.Quantities;
 using Evengrist.Records.Laboratory;
+using Evengrist.Records.Packing.Dispatch;
 using NodaTime;
 
 namespace Evengrist.Records.Packing;
@@ -48,6 +49,7 @@ public sealed record ScannedPlaces(IReadOnlyList<ScannedUnit> Units, IReadOnlyLi
             var named = (keys.Lot ?? (place is null ? keys.Own : null)) is { } text ? lots.Find(view.Book, text) : null;
             return (isUnit ? Seen(view.Book, lots, place!, number, asOf) : null, named, isUnit ? null : place);
         });
+        unit = unit is { Stand.Here.Grams: > 0 } ? unit with { OnLoad = DispatchShelf.OpenLoadOf(mill, unit.Place.Code)?.Number } : unit;
         if (keys.Lot is { } said && lot is null)
         {
             unknown.Add($"There is no lot {said} in the ledger.");
@@ -79,11 +81,7 @@ public sealed record ScannedPlaces(IReadOnlyList<ScannedUnit> Units, IReadOnlyLi
 
     private static ScannedUnit Seen(Book book, FlourLots lots, Place place, Sscc? number, Instant asOf)
     {
-        Movement[] all = [.. book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.Until <= asOf).OrderBy(m => m.Until)];
-        Movement[] into = [.. all.Where(m => m.To == place.Id)], gone = [.. all.Where(m => m.From == place.Id && book[m.To].Kind == PlaceKind.Customer)];
-        Instant? packed = into.Length > 0 ? into[0].Until : null;
-        var lot = packed is { } at ? lots.CodeOf(book, place, at) : "";
-        return new(place, lot, packed, into.Aggregate(Mass.Zero, (sum, m) => sum + m.Mass), book.StockOf(place.Id, asOf), book.HoldOn(place.Id, asOf),
-            gone.Length > 0 ? book[gone[^1].To] : null, gone.Length > 0 ? gone[^1].At : null, number);
+        var stand = UnitStand.Of(book, place.Id, asOf);
+        return new(place, stand.PackedAt is { } at ? lots.CodeOf(book, place, at) : "", stand, book.HoldOn(place.Id, asOf), number, null);
     }
 }

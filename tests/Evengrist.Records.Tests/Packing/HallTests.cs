@@ -63,6 +63,22 @@ public sealed class HallTests
     }
 
     [Theory, OnSqlite, OnPostgres]
+    public void Order_RaisedAfterPlanning_IsToldAsNotPlanned(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Filled(site);
+        PackingOrders.Keep(mill, Order("a"), "Tester", 0);
+        Assert.Equal((8m, 8m, false), HallRecords.Standings(mill, Noon)[0] is var open ? (open.Remaining.Tonnes, open.NotPlanned.Tonnes, open.IsPlannedShort) : default); // 2 t stand, no plan has the rest
+        Assert.NotNull(PackingPlans.Keep(mill, new PlanRuns(Noon).In(mill).Plan!, "to begin with", "Tester").Kept);
+        Assert.False(HallRecords.Standings(mill, Noon)[0].IsPlannedShort);
+        Assert.Equal(2, PackingOrders.Keep(mill, Order("a", 15) with { Reason = "more" }, "Tester", 1).Kept!.Version);
+        Assert.Equal((13m, 5m, true), HallRecords.Standings(mill, Noon)[0] is var more ? (more.Remaining.Tonnes, more.NotPlanned.Tonnes, more.IsPlannedShort) : default);
+        // A pallet of the run comes off the line: what was raised is still in no run.
+        mill.Record([new OpenPlace("p4o", "P4", PlaceKind.Pallet, "40 × 25 kg", "WB"), new Move("p4m", "L1", "P4", Mass.FromTonnes(1), Noon + Duration.FromMinutes(10))], "Tester", "test");
+        Assert.Equal((12m, 5m), HallRecords.Standings(mill, Noon + Duration.FromMinutes(20))[0] is var later ? (later.Remaining.Tonnes, later.NotPlanned.Tonnes) : default);
+    }
+
+    [Theory, OnSqlite, OnPostgres]
     public void Plan_AfterSoy_WaitsForACleanDownThatIsSigned(Store store)
     {
         using var site = new TestSite(store);

@@ -22,6 +22,11 @@ public static class DispatchShelf
         return Code(number) is { Length: > 0 } code && mill.Papers(DispatchLoad.Kind).Newest(code) is { } paper && DispatchLoad.TryRead(paper.Json, out var load, out _) ? load : null;
     }
 
+    /// <summary>The open load that a package was scanned onto; null where it stands on none.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="package">Code of the package; case does not matter.</param>
+    public static DispatchLoad? OpenLoadOf(Mill mill, string package) => All(mill).FirstOrDefault(l => l.IsOpen && l.Packages.Any(p => p.Code.Equals(package, StringComparison.OrdinalIgnoreCase)));
+
     /// <summary>Plans a load.</summary>
     /// <returns>The load; null with every fault where it cannot be.</returns>
     public static (DispatchLoad? Load, IReadOnlyList<string> Faults) Plan(Mill mill, DispatchLoad load, string? by)

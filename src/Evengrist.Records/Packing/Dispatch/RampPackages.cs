@@ -49,17 +49,16 @@ public static class RampPackages
             return new RampPackage(place.Code) { Kind = place.Kind };
         }
 
-        Movement[] all = [.. book.MovementsOf(place.Id).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero)];
-        Movement[] past = [.. all.Where(m => m.Until <= at)], later = [.. all.Where(m => m.From == place.Id && m.At > at)];
-        Instant? packed = past.Where(m => m.To == place.Id).Select(m => (Instant?)m.Until).Min();
-        var (here, hold) = (book.StockOf(place.Id, at), book.HoldOn(place.Id, at));
-        var gone = past.LastOrDefault(m => m.From == place.Id) is { Mass.Grams: > 0 } last && here <= Mass.Zero && book[last.To].Kind == PlaceKind.Customer ? last : (Movement?)null;
-        var lot = packed is { } then ? lots.CodeOf(book, place, then) : "";
+        var stand = UnitStand.Of(book, place.Id, at);
+        var hold = book.HoldOn(place.Id, at);
+        Instant[] later = [.. book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero && m.From == place.Id && m.At > at).Select(m => m.At)];
+        var gone = stand.Where == UnitWhere.Sent;
+        var lot = stand.PackedAt is { } then ? lots.CodeOf(book, place, then) : "";
         var verdict = lot.Length > 0 ? decided.GetValueOrDefault(lot) : null;
         return new RampPackage(place.Code)
         {
-            Kind = place.Kind, Flour = place.Material, PackedAs = place.Name, Grams = here.Grams, PackedAt = packed, Lot = lot, As = verdict?.As ?? "", Stand = lot.Length == 0 ? LotStand.NoLot : Stand(verdict),
-            Hold = hold?.Words ?? "", HeldSince = hold?.At, GoneTo = gone is { } left ? book[left.To].Code : "", GoneAt = gone?.At, GoneGrams = gone?.Mass.Grams ?? 0, LeavesLater = later.Length > 0 ? later.Min(m => m.At) : null,
+            Kind = place.Kind, Flour = place.Material, PackedAs = place.Name, Grams = stand.Here.Grams, PackedAt = stand.PackedAt, Lot = lot, As = verdict?.As ?? "", Stand = lot.Length == 0 ? LotStand.NoLot : Stand(verdict),
+            Hold = hold?.Words ?? "", HeldSince = hold?.At, GoneTo = gone ? stand.To!.Code : "", GoneAt = gone ? stand.LeftAt : null, GoneGrams = gone ? stand.Gone.Grams : 0, LeavesLater = later.Length > 0 ? later.Min() : null,
         };
     }
 

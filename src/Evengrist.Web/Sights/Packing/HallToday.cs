@@ -1,4 +1,5 @@
 using System.Globalization;
+using Evengrist.Packing.Orders;
 using Evengrist.Records;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Packing.Dispatch;
@@ -8,7 +9,7 @@ using NodaTime;
 
 namespace Evengrist.Web.Sights.Packing;
 
-/// <summary>What waits for a person in packing and at the ramp: loads with a pallet on hold, orders past due or late by the plan in force, flour bins soon empty or full, totes past their age.</summary>
+/// <summary>What waits for a person in packing and at the ramp: loads with a pallet on hold, orders past due, late by the plan in force or no longer covered by it, flour bins soon empty or full, totes past their age.</summary>
 public static class HallToday
 {
     private const int ToldOfEach = 3;
@@ -43,12 +44,21 @@ public static class HallToday
         var ends = PackingPlans.InForce(mill, at)?.Plan.Runs.GroupBy(r => r.Order, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Max(r => r.Until), StringComparer.OrdinalIgnoreCase) ?? [];
         return
         [
-            .. HallRecords.Standings(mill, at).Where(o => o.Remaining.Grams > 0).Select(o => (Of: o, End: ends.TryGetValue(o.Order.Number, out var end) ? end : (Instant?)null))
-                .Where(o => o.Of.Order.Due < at || o.End > o.Of.Order.Due)
+            .. HallRecords.Standings(mill, at).Where(o => o.Remaining.Grams > 0).Select(o => (Of: o, Wrong: Wrong(o, ends.TryGetValue(o.Order.Number, out var end) ? end : null, at))).Where(o => o.Wrong.Length > 0)
                 .OrderBy(o => o.Of.Order.Due)
                 .Select(o => new Waiting(StateKind.Watch, null, string.Create(CultureInfo.InvariantCulture,
-                    $"of {(o.Of.Order.Customer.Length > 0 ? o.Of.Order.Customer : "the own warehouse")}, {o.Of.Order.Product}: {(o.Of.Order.Due < at ? "past due" : $"{(o.End!.Value - o.Of.Order.Due).TotalHours:0.0} h late by the plan in force")}, {o.Of.Remaining.Tonnes:0.0} t still to be packed, due"), o.Of.Order.Due) { Link = new($"/packing/orders/{Uri.EscapeDataString(o.Of.Order.Number)}", o.Of.Order.Number) }),
+                    $"of {(o.Of.Order.Customer.Length > 0 ? o.Of.Order.Customer : "the own warehouse")}, {o.Of.Order.Product}: {o.Wrong}, {o.Of.Remaining.Tonnes:0.0} t still to be packed, due"), o.Of.Order.Due) { Link = new($"/packing/orders/{Uri.EscapeDataString(o.Of.Order.Number)}", o.Of.Order.Number) }),
         ];
+    }
+
+    private static string Wrong(OrderStanding order, Instant? end, Instant at)
+    {
+        string[] wrong =
+        [
+            .. order.Order.Due < at ? ["past due"] : end > order.Order.Due ? [string.Create(CultureInfo.InvariantCulture, $"{(end.Value - order.Order.Due).TotalHours:0.0} h late by the plan in force")] : Array.Empty<string>(),
+            .. order.IsPlannedShort ? [string.Create(CultureInfo.InvariantCulture, $"{order.NotPlanned.Tonnes:0.0} t of it {(end <= at ? "not packed when its run ended, and" : "are")} not in the plan in force")] : Array.Empty<string>(),
+        ];
+        return string.Join(", ", wrong);
     }
 
     private static IEnumerable<Waiting> Bins(Mill mill, Instant at)

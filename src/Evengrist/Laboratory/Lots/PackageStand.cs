@@ -8,9 +8,9 @@ namespace Evengrist.Laboratory.Lots;
 /// <param name="Package">The package.</param>
 /// <param name="IsHere">Whether anything of it is still in the mill.</param>
 /// <param name="Hold">The hold on it; null where there is none.</param>
-/// <param name="GoneTo">The customer that got it; null where none did.</param>
+/// <param name="GoneTo">The customer that has some of it; null where none has, as after it came back.</param>
 /// <param name="GoneAt">When it left; null where it did not.</param>
-/// <param name="Gone">What left.</param>
+/// <param name="Gone">What customers have.</param>
 public sealed record PackageStand(LotPackage Package, bool IsHere, Happening? Hold, Place? GoneTo, Instant? GoneAt, Mass Gone)
 {
     /// <summary>All packages of a lot.</summary>
@@ -26,8 +26,7 @@ public sealed record PackageStand(LotPackage Package, bool IsHere, Happening? Ho
 
     private static PackageStand Of(Book book, LotPackage package, Instant asOf)
     {
-        var id = package.Place.Id;
-        Movement[] left = [.. book.MovementsOf(id).Select(m => book.Movements[m]).Where(m => m.From == id && m.At <= asOf && book[m.To].Kind == PlaceKind.Customer)];
-        return new PackageStand(package, book.StockOf(id, asOf) > Mass.Zero, book.HoldOn(id, asOf), left.Length > 0 ? book[left[^1].To] : null, left.Length > 0 ? left[^1].At : null, left.Aggregate(Mass.Zero, (sum, m) => sum + m.Mass));
+        var stand = UnitStand.Of(book, package.Place.Id, asOf);
+        return new PackageStand(package, stand.Here > Mass.Zero, book.HoldOn(package.Place.Id, asOf), stand.Customer, stand.Customer is null ? null : stand.LeftAt, stand.Gone);
     }
 }

@@ -12,6 +12,18 @@ namespace Evengrist.Packing.Orders;
 /// <param name="IsPlanned">Whether a kept plan has a run of it.</param>
 public sealed record OrderStanding(PackingOrder Order, Product? Product, Mass Wanted, Mass Standing, Mass Shipped, bool IsPlanned)
 {
+    /// <summary>Net mass that the plan in force is still to pack of it; zero where it has no run.</summary>
+    public Mass Covered { get; init; }
+
+    /// <summary>Net mass still to be packed for which the plan in force has no run, as where the quantity was raised after planning; all that remains where the plan has none.</summary>
+    public Mass NotPlanned => Remaining > Covered ? Remaining - Covered : Mass.Zero;
+
+    /// <summary>Whether the plan in force has a run of it that no longer covers what is still to be packed.</summary>
+    public bool IsPlannedShort => State == OrderState.Planned && NotPlanned > Mass.Zero;
+
+    /// <summary>Net mass that stands packed or has gone.</summary>
+    public Mass Packed => Standing + Shipped;
+
     /// <summary>Net mass still to be packed.</summary>
     public Mass Remaining => Order.IsCancelled ? Mass.Zero : Wanted - Standing - Shipped;
 

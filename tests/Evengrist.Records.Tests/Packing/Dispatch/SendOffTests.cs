@@ -1,6 +1,7 @@
 using Evengrist.Ledger;
 using Evengrist.Packing.Dispatch;
 using Evengrist.Quantities;
+using Evengrist.Records.Packing;
 using Evengrist.Records.Packing.Dispatch;
 using Evengrist.Records.Tests.Stores;
 using Evengrist.Records.Tracing;
@@ -119,16 +120,23 @@ public sealed class SendOffTests
         using var site = new TestSite(store);
         using var mill = Loaded(site);
         Stopped(Back("P1", "torn", 2), "has not left");
+        Assert.Equal("D-1", Seen("P1", 0.5).OnLoad);
         Done(Send(mill, 1));
+        Assert.Equal((UnitWhere.Sent, null, true), (Seen("P1", 1.5).Stand.Where, Seen("P1", 1.5).OnLoad, Seen("P1", 1.5).Standing.StartsWith("with BAKERY since", StringComparison.Ordinal)));
         Stopped(Back("P1", "", 2), "Say why it came back");
         Stopped(Back("P5", "torn", 2), "P5 did not leave on load D-1");
         Stopped(Back("P1", "torn", 0.5), "cannot be back before that");
         Done(Back("P1", "torn bags", 2));
         Stopped(Back("P1", "torn bags", 3), "P1 came back on");
         Assert.Equal((Mass.FromTonnes(1m), Mass.FromTonnes(1m)), mill.Ask(v => (v.Book.StockOf(v.Book.Named("BAKERY").Id), v.Book.StockOf(v.Book.Named("P1").Id))));
+        // Scan, label and ramp tell the same: it is here again, and what came back is not packed anew.
+        Assert.Equal((UnitWhere.CameBack, Mass.FromTonnes(1m)), (Seen("P1", 4).Stand.Where, Seen("P1", 4).Packed));
+        Assert.Contains("back from BAKERY on 2026-07-01T14:00:00Z", Seen("P1", 4).Standing, StringComparison.Ordinal);
+        Assert.Equal((UnitWhere.Sent, ""), (Seen("P2", 4).Stand.Where, RampPackages.Of(mill, ["P1"], Noon + Duration.FromHours(4))[0].GoneTo));
         Plan(mill, "D-2");
         Stopped(new ScanPackage("D-2", "P1").In(mill, By("Ben", "", 4)), "P1 is on HOLD since 2026-07-01T14:00:00Z, by Ben: came back from BAKERY: torn bags");
 
+        ScannedUnit Seen(string code, double hours) => ScannedPlaces.Unit(mill, code, Noon + Duration.FromHours(hours))!;
         LoadAnswer Back(string code, string why, double hours) => new TakeBack("D-1", code).In(mill, By("Ben", why, hours));
     }
 
