@@ -12,6 +12,7 @@ namespace Evengrist.Ledger;
 public sealed class Reckoning
 {
     private readonly Book book;
+    private readonly Schedule schedule;
     private readonly MarkedOut? marked;
     private readonly List<Checkpoint> checkpoints = [];
     private readonly Dictionary<int, int> origins = [];
@@ -46,7 +47,7 @@ public sealed class Reckoning
 
         this.book = book;
         Outflow = outflow;
-        Schedule = new Schedule(book);
+        schedule = new Schedule(book);
         marked = marks.Count == 0 ? null : new MarkedOut(marks);
         Parcels = new ParcelGraph();
         run = NewRun(Parcels);
@@ -55,7 +56,7 @@ public sealed class Reckoning
     // Begins where another stood at a checkpoint, with parcels of its own: what lay there then is taken over, without what it was made of.
     private Reckoning(Reckoning whole, IReadOnlyList<Mark> marks, Checkpoint? from, long until)
     {
-        (book, Schedule, touchesSeen, Outflow) = (whole.book, whole.Schedule, whole.touchesSeen, whole.Outflow);
+        (book, schedule, touchesSeen, Outflow) = (whole.book, whole.schedule, whole.touchesSeen, whole.Outflow);
         marked = new MarkedOut(marks);
         Parcels = new ParcelGraph();
         loads = new int[book.Movements.Count];
@@ -72,7 +73,7 @@ public sealed class Reckoning
             checkpoints.Add(new Checkpoint(from.Moment, Parcels.Count, flows, contents));
         }
 
-        Parcels.MakeRoomFor(Parcels.Count + Schedule.After(until) - Schedule.After(run.Now));
+        Parcels.MakeRoomFor(Parcels.Count + schedule.After(until) - schedule.After(run.Now));
         while (run.Step(until))
         {
         }
@@ -86,9 +87,6 @@ public sealed class Reckoning
 
     /// <summary>Stretches reckoned since it began, or last went back.</summary>
     internal int Stretches => run.Stretches;
-
-    /// <summary>All movements in the order of time, as far as the reckoning has caught up.</summary>
-    internal Schedule Schedule { get; }
 
     /// <summary>All parcels so far.</summary>
     public ParcelGraph Parcels { get; }
@@ -111,7 +109,7 @@ public sealed class Reckoning
         }
 
         latest = null;
-        Schedule.Update();
+        schedule.Update();
         Array.Resize(ref loads, book.Movements.Count);
         if (earliest <= run.Now)
         {
@@ -197,7 +195,7 @@ public sealed class Reckoning
         run.TakeUp(from?.Moment ?? long.MinValue, from?.Flows ?? [], from?.Contents ?? []);
     }
 
-    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, Schedule, maker, replayed ? marked?.Anew() : marked)
+    private Run NewRun(IParcelMaker maker, bool replayed = false) => new(book, Outflow, schedule, maker, replayed ? marked?.Anew() : marked)
     {
         OnLoad = replayed ? null : (movement, parcel) => loads[movement] = parcel + 1,
         OnOrigin = replayed ? null : (movement, parcel) => origins[movement] = parcel,

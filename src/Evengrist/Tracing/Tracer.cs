@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Ledger.Reckoned;
 using Evengrist.Quantities;
 using Evengrist.Tracing.Bounds;
 using Evengrist.Tracing.Drill;
@@ -14,6 +15,8 @@ public sealed class Tracer
 {
     private readonly Book book;
     private readonly Strand[] strands;
+    private readonly Schedule schedule;
+    private int scheduled = -1;
 
     /// <summary>A tracer over reckonings of one book.</summary>
     /// <param name="book">The book.</param>
@@ -23,6 +26,7 @@ public sealed class Tracer
     {
         ArgumentNullException.ThrowIfNull(reckonings);
         this.book = book;
+        schedule = new Schedule(book);
         strands = reckonings.Select(r => new Strand(r)).ToArray();
         if (strands.Length == 0)
         {
@@ -69,7 +73,7 @@ public sealed class Tracer
     public BoundsOutcome Bounds(IReadOnlyList<Suspicion> starts, Instant? asOf = null, BoundsOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(starts);
-        return BoundsModel.Answer(book, Strands[0].Reckoning.Schedule, starts, Moment(asOf), options ?? new());
+        return BoundsModel.Answer(book, Scheduled(), starts, Moment(asOf), options ?? new());
     }
 
     /// <summary>What is to be called back, how wide, what that takes and what it may miss.</summary>
@@ -92,8 +96,8 @@ public sealed class Tracer
 
         var asked = Asked(beliefs);
         var asOf = Moment(question.AsOf);
-        var chosen = asked.Select(b => Found(b, nameof(beliefs))).ToArray();
-        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, chosen[0].Reckoning.Schedule, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
+        var (entries, chosen) = (Scheduled(), asked.Select(b => Found(b, nameof(beliefs))).ToArray());
+        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
     }
 
     /// <summary>Scores a recall against a recount by other code.</summary>
@@ -104,7 +108,7 @@ public sealed class Tracer
     public DrillScore Score(RecallOutcome recall, NetKind net, double secondsBack, double secondsForward)
     {
         ArgumentNullException.ThrowIfNull(recall);
-        return DrillModel.Score(book, Strands[0].Reckoning.Schedule, recall, net, secondsBack, secondsForward);
+        return DrillModel.Score(book, Scheduled(), recall, net, secondsBack, secondsForward);
     }
 
     private (Place Place, Instant AsOf, Subject[] Subjects, IReadOnlyList<Belief> Beliefs) Ask(TraceQuestion question, IReadOnlyList<Belief>? beliefs, bool forward)
@@ -137,4 +141,16 @@ public sealed class Tracer
     }
 
     private Instant Moment(Instant? asOf) => asOf ?? book.Newest ?? Instant.FromUnixTimeTicks(0);
+
+    // Of its own, so that a question of bounds, which follows no outflow, waits for no reckoning.
+    private Schedule Scheduled()
+    {
+        if (scheduled != book.Touches.Count)
+        {
+            schedule.Update();
+            scheduled = book.Touches.Count;
+        }
+
+        return schedule;
+    }
 }
