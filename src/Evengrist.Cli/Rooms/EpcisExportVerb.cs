@@ -2,6 +2,7 @@ using System.CommandLine;
 using Evengrist.Cli.Said;
 using Evengrist.Ledger;
 using Evengrist.Plant;
+using Evengrist.Plant.Epcis.Sending;
 using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Records;
 using Evengrist.Records.Packing;
@@ -13,7 +14,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Writes what the ledger knows as events for others, and keeps the names they go by.</summary>
 internal static class EpcisExportVerb
 {
-    private static readonly KeptTable<MillKeys> KeptKeys = new(MillKeys.Kind, MillKeys.Code, MillKeys.None, MillKeys.TryRead, k => k.ToJson());
+    internal static readonly KeptTable<MillKeys> KeptKeys = new(MillKeys.Kind, MillKeys.Code, MillKeys.None, MillKeys.TryRead, k => k.ToJson());
 
     public static Command Of(Voice voice, IClock clock)
     {
@@ -23,8 +24,10 @@ internal static class EpcisExportVerb
         var outflow = new Option<string?>("--outflow") { Description = "how bins are taken to empty: fifo (when left out), core or stirred", HelpName = "fifo|core|stirred" };
         outflow.AcceptOnlyFromAmong("fifo", "core", "stirred");
         var json = new Option<bool>("--json") { Description = "answer in JSON" };
+        var to = new Option<string?>("--sent-to") { Description = "keeps it as sent to that name; what went there before and is wrong now is declared wrong in it, once", HelpName = "NAME" };
+        var by = new Option<string?>("--by") { Description = "who sends it", HelpName = "NAME" };
         var where = new MillOption();
-        var command = new Command("export", "Writes what happened in a span of time, or the way of one lot, as an EPCIS 2.0 document. The same ledger gives the same bytes.") { code, from, until, file, outflow, json };
+        var command = new Command("export", "Writes what happened in a span of time, or the way of one lot, as an EPCIS 2.0 document. The same ledger gives the same bytes.") { code, from, until, file, outflow, to, by, json };
         where.AddTo(command);
         command.SetAction(asked =>
         {
@@ -35,9 +38,22 @@ internal static class EpcisExportVerb
                 throw new BadInput(new Fault(null, null, "--from", "", "either a CODE, or both --from and a later --until"));
             }
 
+            var (receiver, sender) = (asked.GetValue(to), asked.GetValue(by));
+            if (receiver is not null && (Earlier.Fault(receiver) is not null || string.IsNullOrWhiteSpace(sender)))
+            {
+                throw new BadInput(Earlier.Fault(receiver) is { } fault ? Fault.Told("--sent-to", fault) : new Fault(null, null, "--by", "", "who sends it: give a name"));
+            }
+
             using var mill = where.Open(asked, clock);
+            var earlier = receiver is null ? null : EpcisSentVerb.Earlier(mill, receiver);
             var hypothesis = asked.GetValue(outflow) switch { "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => Outflow.FirstInFirstOut };
             var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
+            if (earlier?.Against(hypothesis) is { } against)
+            {
+                return voice.NoAnswer(against);
+            }
+
+            (SentDocument Head, SentEvents Events)? sent = null;
             var count = mill.Ask(view =>
             {
                 var place = named is null ? null : view.Book.Named(named);
@@ -49,8 +65,22 @@ internal static class EpcisExportVerb
                 // Only now: a file that was there stays as it is where nothing can be written.
                 using var stream = Files.Create(target);
                 var document = new MillDocument(view.Book, view.Reckoning(hypothesis), settings.Name, settings.Zone, keys, corrections);
-                return place is null ? document.Write(stream, begin!.Value, end!.Value) : document.Write(stream, place);
+                if (earlier is null)
+                {
+                    return place is null ? document.Write(stream, begin!.Value, end!.Value) : document.Write(stream, place);
+                }
+
+                var going = new DocumentTo(document, earlier.To, earlier.Events, clock.GetCurrentInstant());
+                sent = place is null ? going.Write(stream, begin!.Value, end!.Value) : going.Write(stream, place);
+                return sent?.Head.Events;
             });
+            if (sent is var (head, events))
+            {
+                Sendings.Keep(mill, earlier!.To, earlier.Next, kept => (head with { Kept = kept }).ToJson(), events.ToJson(), sender!.Trim());
+                return voice.Answer(asked.GetValue(json), new ExportAnswer(head.Events, target, head.Told, head.Declared),
+                    a => voice.Say($"{a.Events} events are in {a.File}: {a.New} new to {head.To}, {a.DeclaredWrong} told before and declared wrong. It is kept as sent, number {earlier.Next} to {head.To}."));
+            }
+
             return count is not { } written ? voice.NoAnswer($"{named} is no truck, pallet, load, tote, field, elevator or additive lot: say a span of time with --from and --until.")
                 : voice.Answer(asked.GetValue(json), new ExportAnswer(written, target), a => voice.Say($"{a.Events} events are in {a.File}."));
         });
@@ -86,5 +116,5 @@ internal static class EpcisExportVerb
         return command;
     }
 
-    private sealed record ExportAnswer(int Events, string File);
+    private sealed record ExportAnswer(int Events, string File, int? New = null, int? DeclaredWrong = null);
 }

@@ -13,7 +13,7 @@ internal static class EpcisRoom
 {
     public static Command Of(Voice voice, IClock clock) => new("epcis", "Events of lots to and from customers and suppliers, by the open standard EPCIS 2.0.")
     {
-        Check(voice), Import(voice, clock), Events(voice, clock), EpcisExportVerb.Of(voice, clock), EpcisExportVerb.Keys(voice, clock),
+        Check(voice), Import(voice, clock), Events(voice, clock), EpcisExportVerb.Of(voice, clock), EpcisSentVerb.Of(voice, clock), EpcisExportVerb.Keys(voice, clock),
     };
 
     private static Command Check(Voice voice)
@@ -73,7 +73,7 @@ internal static class EpcisRoom
         return command;
     }
 
-    private static void Say(IReadOnlyList<EpcisEventAnswer> events, Voice voice)
+    internal static void Say(IReadOnlyList<EpcisEventAnswer> events, Voice voice)
     {
         if (events.Count == 0)
         {

@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Evengrist.Plant.Epcis.Sending;
+using Evengrist.Plant.Epcis.Writing;
 using NodaTime;
 
 namespace Evengrist.Plant.Epcis;
@@ -50,6 +52,8 @@ public sealed record EpcisEvent(JsonElement Json, string PreHash, string Hash)
         var part = new Part(JsonElement.Parse(json), PathTo.Root);
         return Of(part, Prefixes.None);
     }
+
+    internal static EpcisEvent Of(EventText ours) => Of(new Part(JsonElement.Parse(ours.Json), PathTo.Root), WrittenEvent.OurPrefixes);
 
     internal static EpcisEvent Of(Part part, Prefixes document)
     {

@@ -3,12 +3,11 @@ using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Epcis;
+using Evengrist.Plant.Epcis.Sending;
 using Evengrist.Plant.Epcis.Writing;
-using Evengrist.Plant.Imports;
 using Evengrist.Records;
-using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
-using Evengrist.Web.Sights;
+using Evengrist.Web.Sights.Events;
 using Evengrist.Web.Start;
 using NodaTime;
 
@@ -17,8 +16,8 @@ namespace Evengrist.Web.Api;
 /// <summary>Events of lots to and from others over HTTP, by the open standard EPCIS 2.0.</summary>
 public static class EpcisApi
 {
-    private const string Media = "application/ld+json";
-    private static readonly KeptTable<MillKeys> KeptKeys = new(MillKeys.Kind, MillKeys.Code, MillKeys.None, MillKeys.TryRead, k => k.ToJson());
+    private const string Media = EventFiles.Media;
+    private static KeptTable<MillKeys> KeptKeys => EventFiles.Keys;
 
     /// <summary>Adds checking, taking in, listing and writing.</summary>
     public static void MapEpcisApi(this IEndpointRouteBuilder app)
@@ -31,6 +30,11 @@ public static class EpcisApi
         epcis.MapGet("events", (MillDoor door) => Results.Ok(OthersEvents.All(door.Mill!).Select(p => EpcisEventAnswer.OfKept(p.Json, p.By, p.Recorded.ToDateTimeOffset())).OrderBy(e => e.At).ThenBy(e => e.Hash, StringComparer.Ordinal)))
             .WithSummary("Events taken in from others, by time").Produces<IReadOnlyList<EpcisEventAnswer>>();
         epcis.MapGet("export", Export).WithSummary("What happened in a span of time, or the way of one lot, as an EPCIS 2.0 document; the same ledger gives the same bytes").Produces<object>(contentType: Media).ProducesProblem(StatusCodes.Status400BadRequest);
+        epcis.MapPost("export", Send).WithSummary("The same, sent: kept as sent to whom (?to=), by whom (?by=) and when; what went there before and is wrong now is declared wrong in it, once").Produces<object>(contentType: Media)
+            .ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
+        epcis.MapGet("sent", (MillDoor door) => Results.Ok(Sendings.All(door.Mill!).Select(p => EpcisSentAnswer.Of(p.Json, p.Version, p.By, p.Recorded.ToDateTimeOffset()))))
+            .WithSummary("Documents that were sent, by whom they went to").Produces<IReadOnlyList<EpcisSentAnswer>>();
+        epcis.MapGet("wrong", Wrong).WithSummary("What somebody was told and would now be told to be wrong").Produces<EpcisWouldDeclareAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         epcis.MapGet("keys", (MillDoor door) => Results.Text(KeptKeys.Newest(door.Mill!).Table.ToJson(), "application/json")).WithSummary("Names of GS1 by which places, products, customers and units go in documents");
         epcis.MapPost("keys", (Delegate)KeepKeysAsync).WithSummary("Keep the names of GS1 as the next version; say who with ?by=").WithDescription($"Keys look like {MillKeys.Example}").Accepts<object>("application/json")
             .Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
@@ -56,45 +60,45 @@ public static class EpcisApi
     }
 
     private static IResult Export(
-        MillDoor door, [Description("Code of a truck, pallet, load or tote, a field, elevator or additive lot; or give from and until.")] string? code, [Description("What happened from then on.")] string? from,
-        [Description("What happened before then.")] string? until, [Description("How bins are taken to empty: fifo (when left out), core or stirred.")] string? outflow)
+        MillDoor door, IClock clock, [Description("Code of a truck, pallet, load or tote, a field, elevator or additive lot; or give from and until.")] string? code, [Description("What happened from then on.")] string? from,
+        [Description("What happened before then.")] string? until, [Description("How bins are taken to empty: fifo (when left out), core or stirred.")] string? outflow,
+        [Description("Whom it is for: what went there before and is wrong now is declared wrong. Nothing is kept of it.")] string? to)
     {
-        var (mill, (begin, beginSays), (end, endSays)) = (door.Mill!, Moment(from), Moment(until));
-        var hypothesis = string.IsNullOrEmpty(outflow) ? Outflow.FirstInFirstOut : OutflowWords.Read(outflow);
-        if (hypothesis is null || beginSays.Length > 0 || endSays.Length > 0 || (string.IsNullOrWhiteSpace(code) ? begin is null || end is null || end <= begin : begin is not null || end is not null))
-        {
-            return MixApi.Refuse([hypothesis is null ? "outflow: fifo, core or stirred." : beginSays.Length + endSays.Length > 0 ? $"A moment looks like {beginSays}{endSays}." : "Give either code, or both from and a later until."], "Not written");
-        }
-
-        // Written to a file first: the ledger is not kept waiting for a slow reader.
-        var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
-        var file = new FileStream(Path.GetTempFileName(), FileMode.Open, FileAccess.ReadWrite, FileShare.None, 64 * 1024, FileOptions.DeleteOnClose);
-        int? count = null;
-        var known = mill.Ask(view =>
-        {
-            var place = string.IsNullOrWhiteSpace(code) ? null : view.Book.Find(code);
-            if (!string.IsNullOrWhiteSpace(code) && place is null)
-            {
-                return false;
-            }
-
-            var document = new MillDocument(view.Book, view.Reckoning(hypothesis.Value), settings.Name, settings.Zone, keys, corrections);
-            count = place is null ? document.Write(file, begin!.Value, end!.Value) : document.Write(file, place);
-            return true;
-        });
-        if (count is null)
-        {
-            file.Dispose();
-            return MixApi.Refuse([known ? $"{code} is no truck, pallet, load, tote, field, elevator or additive lot: give from and until." : $"There is no place with the code \"{code}\"."], "Not written");
-        }
-
-        file.Position = 0;
-        return Results.Stream(file, Media, "events.jsonld");
+        var (ask, faults) = ExportAsk.Read(code, from, until, outflow, to);
+        return ask is null ? MixApi.Refuse(faults, "Not written") : EventFiles.Look(door.Mill!, ask, clock.GetCurrentInstant());
     }
 
-    private static (Instant? At, string Expected) Moment(string? text)
+    private static IResult Send(
+        MillDoor door, IClock clock, [Description("Whom it is sent to; demanded.")] string? to, [Description("Who sends it; demanded.")] string? by,
+        [Description("Code of a truck, pallet, load or tote, a field, elevator or additive lot; or give from and until.")] string? code, [Description("What happened from then on.")] string? from,
+        [Description("What happened before then.")] string? until, [Description("How bins are taken to empty: fifo (when left out), core or stirred.")] string? outflow)
     {
-        var (at, expected) = string.IsNullOrWhiteSpace(text) ? (null, "") : Moments.Of(text, null);
-        return (at, at is null ? expected : "");
+        var (ask, faults) = ExportAsk.Read(code, from, until, outflow, to);
+        string[] nobody = string.IsNullOrWhiteSpace(by) ? ["Say who sends it: ?by=NAME."] : [], nowhere = string.IsNullOrWhiteSpace(to) ? [Earlier.Fault(to)!] : [];
+        if (ask is null || nobody.Length + nowhere.Length > 0)
+        {
+            return MixApi.Refuse([.. faults, .. nowhere, .. nobody], "Not sent");
+        }
+
+        try
+        {
+            return EventFiles.Send(door.Mill!, ask, clock.GetCurrentInstant(), by!.Trim());
+        }
+        catch (LedgerRefusal refusal)
+        {
+            return Results.Problem(refusal.Message, statusCode: StatusCodes.Status409Conflict, title: "Not sent");
+        }
+    }
+
+    private static IResult Wrong(MillDoor door, IClock clock, [Description("Whom it would go to; demanded.")] string? to)
+    {
+        if (Earlier.Fault(to) is { } fault)
+        {
+            return MixApi.Refuse([fault], "Not looked up");
+        }
+
+        var earlier = EventFiles.Earlier(door.Mill!, to!);
+        return earlier.Outflow is not { } outflow ? MixApi.Refuse([$"Nothing was sent to {earlier.To} yet."], "Not looked up")
+            : Results.Ok(EventFiles.Ask(door.Mill!, earlier, outflow, clock.GetCurrentInstant(), (_, document) => EpcisWouldDeclareAnswer.Of(earlier.To, document)));
     }
 }

@@ -29,6 +29,37 @@ public sealed class EpcisCommandTests
     }
 
     [Fact]
+    public void Export_SentThenALateTruck_DeclaresOnceWhatItMadeWrong()
+    {
+        using var folder = Mill();
+        var file = Path.Combine(folder.Path, "sent.jsonld");
+        string[] export = ["epcis", "export", "--from", "2025-06-01T00:00Z", "--until", "2025-07-01T00:00Z", "--out", file, "--data", folder.Path, "--json"];
+        Assert.Contains("Nothing was sent yet", Shell.Run("epcis", "sent", "--data", folder.Path).Output, StringComparison.Ordinal);
+        Assert.Equal((Exit.NoAnswer, "Nothing was sent to BAKER yet.\n"), Shell.Run("epcis", "sent", "BAKER", "--data", folder.Path) is var none ? (none.Status, none.Error) : default);
+        Assert.Equal(Exit.Done, Shell.Run(export).Status);
+        Assert.Contains("Nothing was sent yet", Shell.Run("epcis", "sent", "--data", folder.Path).Output, StringComparison.Ordinal); // only looked at
+
+        Assert.Contains("who sends it", Shell.Run([.. export, "--sent-to", "BAKER"]).Error, StringComparison.Ordinal);
+        Assert.Contains("at most 60", Shell.Run([.. export, "--sent-to", new string('x', 61), "--by", "Ada"]).Error, StringComparison.Ordinal);
+        var (told, wrong) = Sent(Shell.Run([.. export, "--sent-to", "BAKER", "--by", "Ada"]));
+        Assert.True(told > 5);
+        Assert.Equal(0, wrong);
+        Assert.Contains("all of them hold", Shell.Run("epcis", "sent", "baker", "--data", folder.Path).Output, StringComparison.Ordinal);
+        Assert.Equal(Exit.NoAnswer, Shell.Run([.. export, "--sent-to", "BAKER", "--by", "Ada", "--outflow", "core"]).Status);
+
+        var late = Path.Combine(folder.Path, "late.csv");
+        File.WriteAllLines(late, [.. File.ReadLines(Repository.Sample("small-mill", "intake.csv")).Take(2), "25-0000;2025-06-02 07:00;HF-1;FOLD 9;hard winter;14 120;9 120;2025-06-02 07:20;PIT | LEG;S1;NIR;meter 2;12,4;12,8;0,15;79,2;361;0,6;"]);
+        Assert.Equal((Exit.Done, ""), Shell.Run("intake", "import", late, "--data", folder.Path, "--by", "Bo") is var taken ? (taken.Status, taken.Error) : default);
+        var would = JsonDocument.Parse(Shell.Run("epcis", "sent", "BAKER", "--data", folder.Path, "--json").Output).RootElement.GetProperty("wrong");
+        Assert.True(would.GetArrayLength() > 0);
+        Assert.All(would.EnumerateArray(), w => Assert.NotEqual(0, w.GetProperty("correctedBy").GetArrayLength()));
+        Assert.Equal(would.GetArrayLength(), Sent(Shell.Run([.. export, "--sent-to", "Baker", "--by", "Ada"])).Wrong);
+        Assert.Equal((Exit.Done, ""), Shell.Run("epcis", "check", file) is var check ? (check.Status, check.Error) : default);
+        Assert.Equal((0, 0), Sent(Shell.Run([.. export, "--sent-to", "BAKER", "--by", "Ada"])));
+        Assert.Contains("3 documents were sent.", Shell.Run("epcis", "sent", "--data", folder.Path).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Keys_Kept_NameWhatIsWritten()
     {
         using var folder = Mill();
@@ -75,6 +106,13 @@ public sealed class EpcisCommandTests
         Assert.Equal((Exit.Done, ""), (status, error));
         var answer = JsonDocument.Parse(output).RootElement;
         return (answer.GetProperty("added").GetInt32(), answer.GetProperty("alreadyKnown").GetInt32());
+    }
+
+    private static (int New, int Wrong) Sent((int Status, string Output, string Error) run)
+    {
+        Assert.Equal((Exit.Done, ""), (run.Status, run.Error));
+        var answer = JsonDocument.Parse(run.Output).RootElement;
+        return (answer.GetProperty("new").GetInt32(), answer.GetProperty("declaredWrong").GetInt32());
     }
 
     internal static Folder Mill()

@@ -46,5 +46,5 @@ internal sealed class LotEvents(Book book, Lots lots, MillNames names, Outflow o
     private string ReadPoint(int parcel, Place place) => lots.Parcels.MovementOf(parcel) is >= 0 and var movement && book[book.Movements[movement].From] is var from && from.Kind.IsFixed() ? names.Inside(from)
         : place.Kind.IsFixed() ? names.Inside(place) : names.Site;
 
-    private string RunOf(int parcel) => lots.NameOf(parcel) is var name ? name[(name.LastIndexOfAny(['/', ':']) + 1)..] : "";
+    private string RunOf(int parcel) => MillNames.CodeIn(lots.NameOf(parcel));
 }

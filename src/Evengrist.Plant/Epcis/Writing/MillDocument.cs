@@ -36,10 +36,32 @@ public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, D
         return CanFollow(place) ? Write(stream, Scope.Of(Book, Reckoning.Parcels, place)) : null;
     }
 
+    // Bytes written at once.
+    internal const int Flush = 64 * 1024;
+
     private int Write(Stream stream, Scope scope)
     {
         var names = new MillNames(Keys, Mill);
-        using var writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        using var writer = Begin(stream, names, Dated(), null);
+        var count = 0;
+        foreach (var told in new ToldEvents(this, names).In(scope))
+        {
+            told.WriteTo(writer);
+            count++;
+            if (writer.BytesPending > Flush)
+            {
+                writer.Flush();
+            }
+        }
+
+        End(writer);
+        return count;
+    }
+
+    /// <summary>What stands before the events.</summary>
+    internal Utf8JsonWriter Begin(Stream stream, MillNames names, Instant dated, string? receiver)
+    {
+        var writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
         writer.WriteStartObject();
         writer.WriteStartArray("@context");
         writer.WriteStringValue(Context);
@@ -49,26 +71,27 @@ public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, D
         writer.WriteEndArray();
         writer.WriteString("type", "EPCISDocument");
         writer.WriteString("schemaVersion", "2.0");
-        writer.WriteString("creationDate", Dated().InUtc().LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture));
+        writer.WriteString("creationDate", dated.InUtc().LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture));
         writer.WriteString("sender", names.Mill);
-        writer.WriteStartObject("epcisBody");
-        writer.WriteStartArray("eventList");
-        var count = 0;
-        foreach (var told in new ToldEvents(this, names).In(scope))
+        if (receiver is not null)
         {
-            told.WriteTo(writer);
-            count++;
-            if (writer.BytesPending > 64 * 1024)
-            {
-                writer.Flush();
-            }
+            writer.WriteString("receiver", receiver);
         }
 
+        writer.WriteStartObject("epcisBody");
+        writer.WriteStartArray("eventList");
+        return writer;
+    }
+
+    /// <summary>What stands after them.</summary>
+    internal static void End(Utf8JsonWriter writer)
+    {
         writer.WriteEndArray();
         writer.WriteEndObject();
         writer.WriteEndObject();
-        return count;
+        writer.Flush();
     }
 
-    private Instant Dated() => Corrections.Select(c => c.Attribution.Recorded).Append(Book.Newest ?? Instant.FromUnixTimeTicks(0)).Max();
+    /// <summary>The newest the ledger knows.</summary>
+    internal Instant Dated() => Corrections.Select(c => c.Attribution.Recorded).Append(Book.Newest ?? Instant.FromUnixTimeTicks(0)).Max();
 }

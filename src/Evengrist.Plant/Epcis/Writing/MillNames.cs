@@ -13,6 +13,9 @@ internal sealed class MillNames(MillKeys keys, string mill)
     /// <summary>The namespace of the members that are ours.</summary>
     public const string Terms = "urn:x-mill:terms:";
 
+    /// <summary>The code at the end of a name.</summary>
+    public static string CodeIn(string name) => name[(name.LastIndexOfAny(['/', ':']) + 1)..];
+
     public string Site => keys.Site is { } gln ? $"{Gs1}414/{gln}" : Own("place", "site");
 
     public string Mill => keys.Party is { } gln ? $"{Gs1}417/{gln}" : Own("party", "mill");

@@ -63,6 +63,21 @@ internal sealed class ToldEvents
         return planned.Select(Tell).OfType<WrittenEvent>();
     }
 
+    /// <summary>What happened at some moments, made some lots, or puts something right.</summary>
+    /// <param name="moments">Milliseconds of Unix time.</param>
+    /// <param name="codes">Codes of lots.</param>
+    /// <param name="corrections">Whether facts that put others right are told, whenever they happened, and those they put right.</param>
+    public Scope At(IEnumerable<long> moments, IEnumerable<string> codes, bool corrections)
+    {
+        var (at, made) = (moments.ToHashSet(), codes.ToHashSet(StringComparer.Ordinal));
+        HashSet<FactId> facts = corrections ? [.. this.corrections.Keys, .. this.corrections.Values.Select(c => c.Id)] : [];
+        bool Holds(Instant moment) => at.Contains(moment.ToUnixTimeMilliseconds());
+        return new(
+            m => Holds(book.Movements[m].At) || facts.Contains(book.Movements[m].Id),
+            p => Holds(parcels[p].Until) || (made.Count > 0 && !lots.IsWater(p) && made.Contains(MillNames.CodeIn(lots.NameOf(p)))),
+            h => Holds(h.At) || facts.Contains(h.Id));
+    }
+
     private void Plan(int parcel, List<(Instant At, Sort Sort, int Index)> planned)
     {
         var at = parcels[parcel].Until;
@@ -109,5 +124,5 @@ internal sealed class ToldEvents
 
     // What was put right is told as it was sent before, with the declaration; without its correction at hand nothing would be declared, so it is left out.
     private WrittenEvent? Declared(WrittenEvent told, FactId wrong, Func<Fact, WrittenEvent?> corrective) =>
-        corrections.TryGetValue(wrong, out var later) ? told.Wrong(later.Attribution.Recorded, corrective(later)?.Id()) : null;
+        corrections.TryGetValue(wrong, out var later) ? told.Wrong(later.Attribution.Recorded, corrective(later)) : null;
 }

@@ -1,6 +1,8 @@
 using System.Globalization;
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Evengrist.Plant.Epcis.Sending;
 using NodaTime;
 
 namespace Evengrist.Plant.Epcis.Writing;
@@ -8,8 +10,9 @@ namespace Evengrist.Plant.Epcis.Writing;
 /// <summary>An event being written: members in the order in which they are set, its identifier reckoned at the end.</summary>
 internal sealed class WrittenEvent
 {
-    private static readonly Prefixes OurPrefixes = new(new Part(JsonSerializer.SerializeToElement(new Dictionary<string, string> { ["mill"] = MillNames.Terms }), PathTo.Root));
+    private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private readonly JsonObject json = [];
+    private JsonObject? error;
 
     public WrittenEvent(string type, Instant at, DateTimeZone zone)
     {
@@ -20,6 +23,15 @@ internal sealed class WrittenEvent
         var minutes = zone.GetUtcOffset(at).Seconds / 60;
         json["eventTimeZoneOffset"] = string.Create(CultureInfo.InvariantCulture, $"{(minutes < 0 ? '-' : '+')}{Math.Abs(minutes) / 60:00}:{Math.Abs(minutes) % 60:00}");
     }
+
+    /// <summary>Prefixes of the names that are ours.</summary>
+    public static Prefixes OurPrefixes { get; } = new(new Part(JsonSerializer.SerializeToElement(new Dictionary<string, string> { ["mill"] = MillNames.Terms }), PathTo.Root));
+
+    /// <summary>Whether it is declared wrong.</summary>
+    public bool IsWrong => error is not null;
+
+    /// <summary>What stands in for it where it is declared wrong; null where nothing does.</summary>
+    public WrittenEvent? Corrective { get; private set; }
 
     public WrittenEvent Set(string name, string? value)
     {
@@ -79,23 +91,40 @@ internal sealed class WrittenEvent
     /// <summary>The identifier by what it says.</summary>
     public string Id() => EventHash.Of(EventHash.PreHash(new Part(JsonSerializer.SerializeToElement(json), PathTo.Root), OurPrefixes));
 
+    /// <summary>As one line, without its identifier and without a declaration.</summary>
+    public EventText Text() => new(json.ToJsonString(Plain));
+
     /// <summary>Declares it, that is the same event as it was sent before, to be in error.</summary>
-    /// <param name="corrected">Identifier of what stands in for it; null where nothing does.</param>
-    public WrittenEvent Wrong(Instant declared, string? corrected)
+    /// <param name="declared">When.</param>
+    /// <param name="corrective">What stands in for it; null where nothing does.</param>
+    public WrittenEvent Wrong(Instant declared, WrittenEvent? corrective)
     {
-        var error = new JsonObject { ["declarationTime"] = declared.InUtc().LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture), ["reason"] = corrected is null ? "did_not_occur" : "incorrect_data" };
-        if (corrected is not null)
+        (Corrective, error) = (corrective, Declaration(declared, corrective is null ? [] : [corrective.Id()]));
+        return this;
+    }
+
+    /// <summary>The declaration of an error.</summary>
+    /// <param name="declared">When.</param>
+    /// <param name="corrective">Identifiers of what stands in; where there are none, it did not occur.</param>
+    public static JsonObject Declaration(Instant declared, IReadOnlyList<string> corrective)
+    {
+        var error = new JsonObject { ["declarationTime"] = declared.InUtc().LocalDateTime.ToString("uuuu-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture), ["reason"] = corrective.Count == 0 ? "did_not_occur" : "incorrect_data" };
+        if (corrective.Count > 0)
         {
-            error["correctiveEventIDs"] = new JsonArray(corrected);
+            error["correctiveEventIDs"] = new JsonArray([.. corrective.Select(c => (JsonNode)c)]);
         }
 
-        json["errorDeclaration"] = error;
-        return this;
+        return error;
     }
 
     public void WriteTo(Utf8JsonWriter writer)
     {
         json.Insert(1, "eventID", Id());
+        if (error is not null)
+        {
+            json["errorDeclaration"] = error;
+        }
+
         json.WriteTo(writer);
     }
 
