@@ -3,7 +3,6 @@ using Evengrist.Cli.Said;
 using Evengrist.Packing.Dispatch;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
-using Evengrist.Records;
 using Evengrist.Records.Packing.Dispatch;
 using NodaTime;
 using static Evengrist.Cli.Said.Amounts;
@@ -39,19 +38,31 @@ internal static class LoadVerb
                 return Refuse("--depart", stays, voice);
             }
 
-            return DispatchShelf.Find(mill, load) is { } found ? voice.Answer(asked.GetValue(json), Answer(mill, found, at), answer => Say(answer, voice)) : voice.Refuse([Fault.Told("LOAD", $"There is no load {load}. Plan it on the page /dispatch or over HTTP.")]);
+            return SeenLoad.Of(mill, load, at) is { } found ? voice.Answer(asked.GetValue(json), Answer(found), answer => Say(answer, voice)) : voice.Refuse([Fault.Told("LOAD", $"There is no load {load}. Plan it on the page /dispatch or over HTTP.")]);
         });
         return command;
     }
 
     private static int Refuse(string option, LoadAnswer answer, Voice voice) => voice.Refuse([.. answer.Findings.Where(f => f.Weight != FindingWeight.Caution).Select(f => Fault.Told(option, f.Words))]);
 
-    private static DispatchAnswer Answer(Mill mill, DispatchLoad load, Instant at) => DispatchAnswer.Of(
-        load, RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], load.Departed is { } left && left.At > at ? left.At : at, load.Number), load.IsOpen ? SendOff.Findings(mill, load, load.Sealed?.Numbers ?? [], at) : []);
+    private static DispatchAnswer Answer(SeenLoad seen) => DispatchAnswer.Of(seen.Load, seen.Packages, seen.Filled, seen.Findings);
 
     private static void Say(DispatchAnswer load, Voice voice)
     {
         voice.Say($"{load.Number} to {load.Consignee}, {load.Day}: {load.Stage.ToLowerInvariant()}{(load.By.Length > 0 ? $" on {load.Departed:yyyy-MM-dd HH:mm zzz}, sent off by {load.By}" : "")}; {load.Packages.Count} packages, {Number(load.Grams / 1e6, 3)} t");
+        if (load.Orders.Count > 0)
+        {
+            var orders = new TextTable("order", "product", "ordered t", "sent before t", "on this t", "on other loads t", "still open t", "over t");
+            foreach (var o in load.Orders)
+            {
+                orders.Add(o.Number, o.Product, Tonnes(o.OrderedKilograms), Tonnes(o.SentBeforeKilograms), Tonnes(o.OnThisKilograms), Tonnes(o.OnOtherOpenLoadsKilograms), Tonnes(o.StillOpenKilograms), Tonnes(o.OverKilograms));
+            }
+
+            orders.To(voice);
+        }
+
         voice.Say([.. load.Packages.Select(p => $"  {p}"), .. load.Against.Select(f => $"{f.Weight.ToLowerInvariant()}: {f.Words}")]);
     }
+
+    private static string Tonnes(decimal kilograms) => Number((double)kilograms / 1000, 3);
 }

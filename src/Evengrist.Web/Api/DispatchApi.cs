@@ -39,14 +39,22 @@ public static class DispatchApi
         }
 
         var read = string.IsNullOrWhiteSpace(day) ? ParseResult<LocalDate>.ForValue(at.InZone(door.Mill.Settings.Zone).Date) : LocalDatePattern.Iso.Parse(day.Trim());
-        return read.Success ? Results.Ok(DispatchShelf.All(door.Mill).Where(l => l.Day == read.Value).Select(l => Of(door.Mill, l.Number, at)).ToArray()) : MixApi.Refuse([$"“{day}” is no day: write it like 2026-01-14."], "Not asked rightly");
+        if (!read.Success)
+        {
+            return MixApi.Refuse([$"“{day}” is no day: write it like 2026-01-14."], "Not asked rightly");
+        }
+
+        var papers = RampPapers.Of(door.Mill);
+        return Results.Ok(papers.Loads.Where(l => l.Day == read.Value).Select(l => Answer(SeenLoad.Of(door.Mill, papers, l, at))).ToArray());
     }
 
     private static IResult Load(MillDoor door, IClock clock, string number, [Description(ApiMoment.Says)] string? asof) =>
         ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)
             : Of(door.Mill, number, at) is { } answer ? Results.Ok(answer) : Results.Problem($"There is no load {number}. GET /api/dispatch/loads lists them by day.", statusCode: StatusCodes.Status404NotFound, title: "No such load");
 
-    private static DispatchAnswer? Of(Mill mill, string number, Instant at) => LoadSight.Of(mill, number, at) is { } sight ? DispatchAnswer.Of(sight.Load, sight.Packages, sight.Findings) : null;
+    private static DispatchAnswer? Of(Mill mill, string number, Instant at) => SeenLoad.Of(mill, number, at) is { } seen ? Answer(seen) : null;
+
+    private static DispatchAnswer Answer(SeenLoad seen) => DispatchAnswer.Of(seen.Load, seen.Packages, seen.Filled, seen.Findings);
 
     private static IResult Plan(MillDoor door, IClock clock, PlanForm form, string? by)
     {
@@ -66,7 +74,8 @@ public static class DispatchApi
         var answer = form.Do(mill, number, act.ToLowerInvariant(), by, at);
         if (answer.Load is { } load)
         {
-            return Results.Ok(DispatchAnswer.Of(load, RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], at!.Value, load.Number), answer.Findings));
+            var seen = SeenLoad.Of(mill, RampPapers.Of(mill), load, at!.Value);
+            return Results.Ok(DispatchAnswer.Of(load, seen.Packages, seen.Filled, answer.Findings));
         }
 
         string[] says = [.. answer.Findings.Where(f => f.Weight != FindingWeight.Caution).Select(f => f.Words)];

@@ -18,23 +18,30 @@ public static class RampPackages
     /// <param name="codes">Codes of pallets and bulk loads; unknown ones are answered as such.</param>
     /// <param name="at">The moment.</param>
     /// <param name="load">The load they are looked at for, which does not count as another; null for none.</param>
-    public static IReadOnlyList<RampPackage> Of(Mill mill, IReadOnlyList<string> codes, Instant at, string? load = null)
+    public static IReadOnlyList<RampPackage> Of(Mill mill, IReadOnlyList<string> codes, Instant at, string? load = null) => Of(mill, RampPapers.Of(mill), codes, at, load);
+
+    /// <summary>Looks at packages with papers that were read before.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="papers">What the papers say.</param>
+    /// <param name="codes">Codes of pallets and bulk loads; unknown ones are answered as such.</param>
+    /// <param name="at">The moment.</param>
+    /// <param name="load">The load they are looked at for, which does not count as another; null for none.</param>
+    public static IReadOnlyList<RampPackage> Of(Mill mill, RampPapers papers, IReadOnlyList<string> codes, Instant at, string? load = null)
     {
         ArgumentNullException.ThrowIfNull(mill);
+        ArgumentNullException.ThrowIfNull(papers);
         ArgumentNullException.ThrowIfNull(codes);
         if (codes.Count == 0)
         {
             return [];
         }
 
-        var (settings, rules) = (mill.Settings, KeepReleaseRules.Newest(mill).Rules);
-        var decided = LotDecisions.All(mill).Where(d => d.At <= at).GroupBy(d => d.Lot, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Last(), StringComparer.OrdinalIgnoreCase);
-        Product[] products = [.. Products.Newest(mill).Select(p => p.Product)];
-        var elsewhere = DispatchShelf.All(mill).Where(l => l.IsOpen && !l.Number.Equals(load, StringComparison.OrdinalIgnoreCase))
+        var decided = papers.Decisions.Where(d => d.At <= at).GroupBy(d => d.Lot, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Last(), StringComparer.OrdinalIgnoreCase);
+        var elsewhere = papers.Loads.Where(l => l.IsOpen && !l.Number.Equals(load, StringComparison.OrdinalIgnoreCase))
             .SelectMany(l => l.Packages.Select(p => (l.Number, Package: p))).GroupBy(p => p.Package.Code, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.First(), StringComparer.OrdinalIgnoreCase);
-        var lots = new FlourLots(rules, settings.Zone, settings.DayStart);
+        var lots = new FlourLots(papers.Release, papers.Settings.Zone, papers.Settings.DayStart);
         RampPackage[] seen = mill.Ask(view => codes.Select(code => Look(view.Book, lots, decided, code, at)).ToArray());
-        return [.. seen.Select(p => Elsewhere(By(mill, p), elsewhere)).Select(p => Product(p, products, settings))];
+        return [.. seen.Select(p => Elsewhere(By(mill, p), elsewhere)).Select(p => Product(p, papers.Products, papers.Settings))];
     }
 
     private static RampPackage Look(Book book, FlourLots lots, Dictionary<string, LotDecision> decided, string code, Instant at)
@@ -80,7 +87,7 @@ public static class RampPackages
     private static RampPackage Elsewhere(RampPackage package, Dictionary<string, (string Number, LoadedPackage Package)> loads) =>
         loads.TryGetValue(package.Code, out var on) ? package with { OnLoad = on.Number, OnLoadSince = on.Package.At, OnLoadBy = on.Package.By } : package;
 
-    private static RampPackage Product(RampPackage package, Product[] products, MillSettings settings) =>
+    private static RampPackage Product(RampPackage package, IReadOnlyList<Product> products, MillSettings settings) =>
         package.PackedAt is not { } packed || Evengrist.Packing.Products.Product.On(products, new Place(default, package.Code, package.Kind, package.PackedAs, package.Flour)) is not { } product ? package
             : package with { Product = product.Code, Allergens = product.AllergensBeyondWheat, BestBefore = PackDates.BestBefore(MillingDay.Of(packed, settings.Zone, settings.DayStart), product.ShelfMonths) };
 }

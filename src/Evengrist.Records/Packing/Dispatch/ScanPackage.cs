@@ -17,12 +17,10 @@ public sealed record ScanPackage(string Number, string Code)
             return new(null, [new(FindingWeight.Stop, "Scan the pallet's label, or type its code.")]);
         }
 
-        var rules = KeepDispatchRules.Newest(mill).Rules;
         return DispatchShelf.Change(mill, Number, who.By, load =>
         {
-            var seen = RampPackages.Of(mill, [Code, .. load.Packages.Select(p => p.Code)], who.At, load.Number);
-            var findings = ScanModel.Of(load, seen[0], [.. seen.Skip(1)], rules, Consignees.Find(mill, load.Consignee), NamedOrders.Of(mill, load), who.At.InZone(mill.Settings.Zone).Date);
-            return LoadActs.Scan(load, seen[0], findings, who);
+            var (package, findings) = SeenLoad.Scanned(mill, load, Code, who.At);
+            return LoadActs.Scan(load, package, findings, who);
         });
     }
 }

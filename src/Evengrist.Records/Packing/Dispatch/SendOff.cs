@@ -13,14 +13,6 @@ public sealed record SendOff(string Number, IReadOnlyList<string> Seals)
     /// <summary>The source of its movements.</summary>
     public const string Source = "dispatch";
 
-    /// <summary>What stands against it now.</summary>
-    public static IReadOnlyList<LoadFinding> Findings(Mill mill, DispatchLoad load, IReadOnlyList<string> seals, Instant at)
-    {
-        ArgumentNullException.ThrowIfNull(mill);
-        ArgumentNullException.ThrowIfNull(load);
-        return DepartureModel.Of(load, RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], at, load.Number), seals, KeepDispatchRules.Newest(mill).Rules, Consignees.Find(mill, load.Consignee), NamedOrders.Of(mill, load), at.InZone(mill.Settings.Zone).Date);
-    }
-
     /// <summary>Sends it off, or says why not.</summary>
     public LoadAnswer In(Mill mill, Act who)
     {
@@ -36,11 +28,12 @@ public sealed record SendOff(string Number, IReadOnlyList<string> Seals)
             return Keep(mill, load, new Departure(wrote, who.By) { Seals = Read }, [], who);
         }
 
-        var rules = KeepDispatchRules.Newest(mill).Rules;
+        var seen = SeenLoad.Of(mill, RampPapers.Of(mill), load, who.At);
+        var rules = seen.Rules;
         IReadOnlyList<LoadFinding> findings =
         [
             .. rules.MaySend(who.By) ? Array.Empty<LoadFinding>() : [new(FindingWeight.Stop, $"{who.By} is not among those who may send a load off: {string.Join(", ", rules.Persons)}.")],
-            .. load.IsOpen ? Findings(mill, load, Seals, who.At) : [],
+            .. load.IsOpen ? seen.Against(Seals) : [],
         ];
         var left = new Departure(who.At, who.By) { Seals = Read, Reason = who.Reason, Said = [.. findings.Select(f => f.Words)] };
         var tried = LoadActs.SendOff(load, left, findings, who);

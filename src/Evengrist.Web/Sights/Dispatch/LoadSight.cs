@@ -9,23 +9,32 @@ using NodaTime;
 
 namespace Evengrist.Web.Sights.Dispatch;
 
-/// <summary>A load with all that is known of it at a moment.</summary>
-/// <param name="Load">The load.</param>
-/// <param name="Packages">Its packages as they are known.</param>
-/// <param name="Rules">The mill's rules.</param>
-/// <param name="Card">The consignee's card; null where none is kept.</param>
+/// <summary>A load as pages show it.</summary>
+/// <param name="Seen">The load with all that is known of it.</param>
 /// <param name="Place">The consignee in the ledger; null where it is not there.</param>
 /// <param name="Carrier">Who hauls it; null where no paper names it.</param>
-public sealed record LoadSight(DispatchLoad Load, IReadOnlyList<RampPackage> Packages, DispatchRules Rules, ConsigneeCard? Card, Place? Place, Party? Carrier)
+public sealed record LoadSight(SeenLoad Seen, Place? Place, Party? Carrier)
 {
-    /// <summary>What stands against its leaving, were the seals found as they were put on; empty once it is over.</summary>
-    public IReadOnlyList<LoadFinding> Findings { get; private init; } = [];
+    /// <summary>The load.</summary>
+    public DispatchLoad Load => Seen.Load;
 
-    /// <summary>The orders it names, with what is kept of each.</summary>
-    public IReadOnlyList<NamedOrder> Orders { get; private init; } = [];
+    /// <summary>Its packages as they are known.</summary>
+    public IReadOnlyList<RampPackage> Packages => Seen.Packages;
+
+    /// <summary>The mill's rules.</summary>
+    public DispatchRules Rules => Seen.Rules;
+
+    /// <summary>The consignee's card; null where none is kept.</summary>
+    public ConsigneeCard? Card => Seen.Card;
+
+    /// <summary>What stands against its leaving, were the seals found as they were put on; empty once it is over.</summary>
+    public IReadOnlyList<LoadFinding> Findings { get; } = Seen.Findings;
+
+    /// <summary>The orders it names, with what loads carry of each.</summary>
+    public IReadOnlyList<OrderOnLoads> Orders => Seen.Filled.Orders;
 
     /// <summary>What is said of those orders.</summary>
-    public IReadOnlyList<LoadFinding> OrdersSaid => Load.IsOpen ? NamedOrderModel.Of(Load, Orders) : [];
+    public IReadOnlyList<LoadFinding> OrdersSaid => Load.IsOpen ? NamedOrderModel.Of(Load, Seen.Filled, Rules) : [];
 
     /// <summary>The consignee's name, or its code.</summary>
     public string Consignee => Card?.Name ?? (Place is { Name.Length: > 0 } place ? place.Name + (place.Of.Length > 0 ? $", {place.Of}" : "") : Load.Consignee);
@@ -37,20 +46,15 @@ public sealed record LoadSight(DispatchLoad Load, IReadOnlyList<RampPackage> Pac
     public int Planned => Load.Planned.Sum(p => p.Pallets);
 
     /// <summary>Looks at a load; null where none of the number is kept.</summary>
-    public static LoadSight? Of(Mill mill, string? number, Instant at)
-    {
-        if (DispatchShelf.Find(mill, number) is not { } load)
-        {
-            return null;
-        }
+    public static LoadSight? Of(Mill mill, string? number, Instant at) => SeenLoad.Of(mill, number, at) is { } seen ? Of(mill, [seen])[0] : null;
 
-        var packages = RampPackages.Of(mill, [.. load.Packages.Select(p => p.Code)], load.Departed is { } left && left.At > at ? left.At : at, load.Number);
-        var (rules, card) = (KeepDispatchRules.Newest(mill).Rules, Consignees.Find(mill, load.Consignee));
-        var orders = NamedOrders.Of(mill, load);
-        return new(load, packages, rules, card, mill.Ask(view => view.Book.Find(load.Consignee)), TradeShelf.Of(mill).Papers.PartyNamed(load.Carrier))
-        {
-            Orders = orders, Findings = load.IsOpen ? DepartureModel.Of(load, packages, load.Sealed?.Numbers ?? [], rules, card, orders, at.InZone(mill.Settings.Zone).Date) : [],
-        };
+    /// <summary>Looks at loads; the papers are read once.</summary>
+    public static IReadOnlyList<LoadSight> Of(Mill mill, RampPapers papers, IEnumerable<DispatchLoad> loads, Instant at) => Of(mill, [.. loads.Select(l => SeenLoad.Of(mill, papers, l, at))]);
+
+    private static LoadSight[] Of(Mill mill, IReadOnlyList<SeenLoad> seen)
+    {
+        var trade = TradeShelf.Of(mill).Papers;
+        return mill.Ask(view => seen.Select(s => new LoadSight(s, view.Book.Find(s.Load.Consignee), trade.PartyNamed(s.Load.Carrier))).ToArray());
     }
 
     /// <summary>How far it has come, as shape and word.</summary>

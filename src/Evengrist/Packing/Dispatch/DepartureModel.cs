@@ -11,20 +11,21 @@ public static class DepartureModel
     /// <param name="seals">The seals as read at the gate.</param>
     /// <param name="rules">The mill's rules.</param>
     /// <param name="card">The consignee's card; null where none is kept.</param>
-    /// <param name="orders">The orders it names, with what is kept of each.</param>
+    /// <param name="filled">It, set against the orders it names.</param>
     /// <param name="today">The day.</param>
-    public static IReadOnlyList<LoadFinding> Of(DispatchLoad load, IReadOnlyList<RampPackage> packages, IReadOnlyList<string> seals, DispatchRules rules, ConsigneeCard? card, IReadOnlyList<NamedOrder> orders, LocalDate today)
+    public static IReadOnlyList<LoadFinding> Of(DispatchLoad load, IReadOnlyList<RampPackage> packages, IReadOnlyList<string> seals, DispatchRules rules, ConsigneeCard? card, LoadAgainstOrders filled, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(load);
         ArgumentNullException.ThrowIfNull(packages);
         ArgumentNullException.ThrowIfNull(seals);
         ArgumentNullException.ThrowIfNull(rules);
+        ArgumentNullException.ThrowIfNull(filled);
         return
         [
             .. load.Packages.Count == 0 ? [LoadFinding.Stop("Nothing stands on it.")] : Array.Empty<LoadFinding>(),
             .. TrailerModel.Of(load, rules), .. Seals(load, seals, rules),
             .. packages.SelectMany(p => ScanModel.Again(p, rules, card, today)).Where(f => f.Weight != FindingWeight.Ask), // what was asked of each was answered when it was scanned
-            .. NamedOrderModel.Of(load, orders), .. Short(load, packages), .. Papers(load, card, today),
+            .. NamedOrderModel.Of(load, filled, rules), .. Short(load, packages), .. Papers(load, card, today),
         ];
     }
 

@@ -33,6 +33,9 @@ public sealed record DispatchRules(IReadOnlyList<CheckPoint> Points)
     /// <summary>Whether flour of a lot nobody has decided of is refused; asked about, with a reason, otherwise.</summary>
     public bool RefusesUndecided { get; init; }
 
+    /// <summary>By how much a load may exceed an order it names without a word, per cent of what is ordered, 0 to 20 [0: ours; loose loads rarely meet an order to the kilogram].</summary>
+    public decimal OverPercent { get; init; }
+
     /// <summary>Who may send a load off, by name; empty: every named person.</summary>
     public IReadOnlyList<string> Persons { get; init; } = [];
 
@@ -60,6 +63,7 @@ public sealed record DispatchRules(IReadOnlyList<CheckPoint> Points)
         .. Points.Where(p => string.IsNullOrWhiteSpace(p.Code) || string.IsNullOrWhiteSpace(p.Words)).Select(_ => "A point has a code and words."),
         .. Points.GroupBy(p => p.Code, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1).Select(g => $"The point {g.Key} stands twice."),
         .. Previous.GroupBy(p => p.What.Trim(), StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1 || g.Key.Length == 0).Select(g => g.Key.Length == 0 ? "A previous load has a name." : $"The previous load {g.Key} stands twice."),
+        .. OverPercent is >= 0 and <= 20 ? Array.Empty<string>() : [FormattableString.Invariant($"A load may exceed an order by 0 to 20 % without a word; read {OverPercent}.")],
         .. Persons.Any(string.IsNullOrWhiteSpace) ? ["A name in the list is empty: leave it out."] : Array.Empty<string>(),
     ];
 

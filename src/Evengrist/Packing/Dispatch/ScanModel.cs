@@ -12,20 +12,21 @@ public static class ScanModel
     /// <param name="others">The packages that stand on the load already.</param>
     /// <param name="rules">The mill's rules.</param>
     /// <param name="card">The consignee's card; null where none is kept.</param>
-    /// <param name="orders">The orders the load names, with what is kept of each.</param>
+    /// <param name="filled">The load with the package on it, set against the orders it names.</param>
     /// <param name="today">The day.</param>
-    public static IReadOnlyList<LoadFinding> Of(DispatchLoad load, RampPackage package, IReadOnlyList<RampPackage> others, DispatchRules rules, ConsigneeCard? card, IReadOnlyList<NamedOrder> orders, LocalDate today)
+    public static IReadOnlyList<LoadFinding> Of(DispatchLoad load, RampPackage package, IReadOnlyList<RampPackage> others, DispatchRules rules, ConsigneeCard? card, LoadAgainstOrders filled, LocalDate today)
     {
         ArgumentNullException.ThrowIfNull(load);
         ArgumentNullException.ThrowIfNull(package);
         ArgumentNullException.ThrowIfNull(others);
         ArgumentNullException.ThrowIfNull(rules);
+        ArgumentNullException.ThrowIfNull(filled);
         if (load.Packages.FirstOrDefault(p => p.Code.Equals(package.Code, StringComparison.OrdinalIgnoreCase)) is { } there)
         {
             return [LoadFinding.Stop($"{there.Code} is on this load already, scanned by {there.By} on {there.At}. Scan the next one.")];
         }
 
-        return WhatItIs(package) is { } none ? [none] : [.. Standing(package, rules, leaves: false), .. Keeping(package, card, today), .. Planned(load, package, others), .. NamedOrderModel.Of(package, orders), .. Beside(package, others)];
+        return WhatItIs(package) is { } none ? [none] : [.. Standing(package, rules, leaves: false), .. Keeping(package, card, today), .. Planned(load, package, others), .. NamedOrderModel.Of(package, filled.Named), .. NamedOrderModel.With(filled, rules), .. Beside(package, others)];
     }
 
     /// <summary>What stands against a package that is on a load already, now that the load is about to leave.</summary>

@@ -33,7 +33,9 @@ public sealed class RampOfTheYearTests(DemonstrationSite site)
         using var planned = await client.PostAsJsonAsync(new Uri("/api/dispatch/loads?by=Ada", UriKind.Relative), new { number = "T-7", day = "2026-01-14", consignee = "C6", orders = "so-5119, X-9, SO-5128, SO-5112" });
         Assert.Equal(HttpStatusCode.Created, planned.StatusCode);
         var load = await Tickets.TextAsync(client, "/dispatch/load?n=T-7&asof=" + Moment);
-        Assert.Contains("Order SO-5119 : PA-25", load, StringComparison.Ordinal);
+        Assert.Contains("SO-5119 PA-25", load, StringComparison.Ordinal);
+        var ordered = (await client.GetFromJsonAsync<JsonElement>(new Uri("/api/dispatch/loads/T-7?asof=" + Moment, UriKind.Relative))).GetProperty("orders");
+        Assert.Equal((4, "so-5119", 0m, true), (ordered.GetArrayLength(), ordered[0].GetProperty("number").GetString(), ordered[0].GetProperty("onThisKilograms").GetDecimal(), ordered[0].GetProperty("orderedKilograms").GetDecimal() == ordered[0].GetProperty("stillOpenKilograms").GetDecimal()));
         Assert.Contains("No order X-9 is kept", load, StringComparison.Ordinal);
         Assert.Contains("Order SO-5128 was called off", load, StringComparison.Ordinal);
         Assert.Contains("Order SO-5112 is of C5, and the load goes to C6", load, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Packing.Dispatch;
+using Evengrist.Packing.Orders;
 using Evengrist.Quantities;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Packing.Dispatch;
@@ -138,6 +139,34 @@ public sealed class SendOffTests
 
         ScannedUnit Seen(string code, double hours) => ScannedPlaces.Unit(mill, code, Noon + Duration.FromHours(hours))!;
         LoadAnswer Back(string code, string why, double hours) => new TakeBack("D-1", code).In(mill, By("Ben", why, hours));
+    }
+
+    [Theory, OnSqlite]
+    public void SendOff_OfMoreThanOrdered_AsksForAReason(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = Open(site);
+        var order = new PackingOrder("SO-1", "BAKERY", "WB-25", 120, OrderUnit.Packs, Noon + Duration.FromHours(8), Packed);
+        Assert.Empty(PackingOrders.Keep(mill, order, "Ada", 0).Faults);
+        Assert.NotNull(DispatchShelf.Plan(mill, new DispatchLoad("D-1", Day, "BAKERY") { Trailer = "T 7", Orders = ["so-1"] }, "Ben").Load);
+        Assert.NotNull(DispatchShelf.Plan(mill, new DispatchLoad("D-2", Day, "BAKERY") { Trailer = "T 8", Orders = ["SO-1"] }, "Ben").Load);
+        Done(Scan(mill, "P1"));
+        Done(Scan(mill, "P2"));
+        Ready(mill);
+        Done(Scan(mill, "P3", "D-2"));
+        Done(Scan(mill, "P4", "D-2"));
+        Ready(mill, "D-2");
+        Assert.Equal((3m, 0m, 2m, 2m), Row("D-1", 0.5));
+        Done(Send(mill, 1)); // two tonnes of three
+        Assert.Equal((3m, 2m, 2m, 0m), Row("D-2", 1.5));
+        Stopped(Send(mill, 2, number: "D-2"), "More than ordered: of 3 t of order SO-1 2 t went before and 2 t stand on this load, 1 t too much");
+        // One of the first load comes back: nothing is too much any more.
+        Done(new TakeBack("D-1", "P1").In(mill, By("Ben", "torn", 2)));
+        Assert.Equal((3m, 1m, 2m, 0m), Row("D-2", 2.5));
+        Done(Send(mill, 3, number: "D-2"));
+        Assert.Equal((3m, 1m, 2m, 0m), Row("D-2", 4));
+
+        (decimal, decimal, decimal, decimal) Row(string number, double hours) => SeenLoad.Of(mill, number, Noon + Duration.FromHours(hours))!.Filled.Orders.Single() is var o ? (o.Ordered.Tonnes, o.Sent.Tonnes, o.Here.Tonnes, o.Elsewhere.Tonnes) : default;
     }
 
     private static Mill Loaded(TestSite site)
