@@ -1,3 +1,4 @@
+using Evengrist.Ledger;
 using Evengrist.Records;
 
 namespace Evengrist.Web.Start;
@@ -11,9 +12,13 @@ public sealed record Opening(string Step, double? Share = null);
 /// <param name="open">Opens the mill; runs once, on a thread of its own.</param>
 public sealed class MillDoor(Func<Action<Opening>, Mill> open) : IHostedService, IDisposable
 {
+    // The first page comes before anything that it does not need.
+    private static readonly TimeSpan FirstPage = TimeSpan.FromSeconds(2);
+
     private volatile Opening opening = new("Reading the records.");
     private volatile string? fault;
     private volatile Mill? mill;
+    private volatile bool closing;
 
     /// <summary>How far it has come.</summary>
     public Opening Opening => opening;
@@ -31,9 +36,17 @@ public sealed class MillDoor(Func<Action<Opening>, Mill> open) : IHostedService,
         return Task.CompletedTask;
     }
 
-    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+    public Task StopAsync(CancellationToken cancellationToken)
+    {
+        closing = true;
+        return Task.CompletedTask;
+    }
 
-    public void Dispose() => mill?.Dispose();
+    public void Dispose()
+    {
+        closing = true;
+        mill?.Dispose();
+    }
 
     // Whatever keeps the mill from opening is told on the page: the program stays up to say it.
     private void Open()
@@ -46,6 +59,35 @@ public sealed class MillDoor(Func<Action<Opening>, Mill> open) : IHostedService,
         {
             fault = trouble.Message;
             Console.Error.WriteLine($"The mill could not be opened: {trouble.Message}");
+            return;
+        }
+
+        Warm(mill);
+    }
+
+    // What lies where and what came from what, reckoned before anybody asks: a piece at a time, so that whoever asks meanwhile waits for one piece only.
+    private void Warm(Mill opened)
+    {
+        try
+        {
+            Thread.Sleep(FirstPage);
+            foreach (var outflow in Enum.GetValues<Outflow>().Where(_ => !closing))
+            {
+                opened.Ask(view => view.Reckoning(outflow));
+            }
+
+            _ = closing || opened.Ask(view =>
+            {
+                view.Tracer().Warm(Parallel.Invoke);
+                return true;
+            });
+        }
+        catch (Exception trouble)
+        {
+            if (!closing)
+            {
+                Console.Error.WriteLine($"Nothing was reckoned ahead, so that the first question takes longer: {trouble.Message}");
+            }
         }
     }
 }

@@ -170,6 +170,9 @@ internal sealed class Timeline
             ? new Breach(moment, (long)Math.Round(level - most.Grams), TooLittle: false)
             : null;
 
+    /// <summary>Position of the first that was done after a moment.</summary>
+    public int FirstDoneAfter(long moment) => FirstDoneAtOrAfter(moment + 1);
+
     private int FirstDoneAtOrAfter(long moment)
     {
         int low = 0, high = entries.Count;

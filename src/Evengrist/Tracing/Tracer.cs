@@ -13,8 +13,10 @@ namespace Evengrist.Tracing;
 /// Model: docs/model/tracing.md.</remarks>
 public sealed class Tracer
 {
+    private const int AnswersKept = 4;
     private readonly Book book;
     private readonly Strand[] strands;
+    private readonly List<(FactId Last, RecallOutcome Recall)> answered = [];
     private readonly Schedule schedule;
     private int scheduled = -1;
 
@@ -76,7 +78,21 @@ public sealed class Tracer
         return BoundsModel.Answer(book, Scheduled(), starts, Moment(asOf), options ?? new());
     }
 
-    /// <summary>What is to be called back, how wide, what that takes and what it may miss.</summary>
+    /// <summary>
+    /// Brings everything level with the book and asks a small recall, that of the newest flow out of a bin, so that the first real question waits for nothing that could be done before it.
+    /// </summary>
+    /// <param name="run">Runs things that do not depend on each other; null for one after the other.</param>
+    public void Warm(Action<Action[]>? run = null)
+    {
+        _ = (Strands, Scheduled());
+        var newest = Enumerable.Range(1, book.Movements.Count).Select(i => book.Movements[^i]).FirstOrDefault(m => m.IsFlow && book[m.From].Kind == PlaceKind.Bin);
+        if (newest is { IsFlow: true })
+        {
+            Recall(new RecallQuestion([new Suspicion(book[newest.From], newest.At, newest.Until)]), null, run);
+        }
+    }
+
+    /// <summary>What is to be called back, how wide, what that takes and what it may miss. The last few answers are kept as long as nothing is recorded.</summary>
     /// <param name="question">What is suspect, and how wide the narrow net is to be.</param>
     /// <param name="beliefs">Hypotheses to ask, with weights; null for <see cref="Belief.Usual"/>.</param>
     /// <param name="run">Runs things that do not depend on each other; null for one after the other.</param>
@@ -97,7 +113,19 @@ public sealed class Tracer
         var asked = Asked(beliefs);
         var asOf = Moment(question.AsOf);
         var (entries, chosen) = (Scheduled(), asked.Select(b => Found(b, nameof(beliefs))).ToArray());
-        return new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
+        answered.RemoveAll(a => a.Last != book.Last);
+        if (answered.FindIndex(a => IsSame(a.Recall)) is >= 0 and var known)
+        {
+            return answered[known].Recall;
+        }
+
+        var recall = new RecallModel(book, question, asOf, asked).Answer(chosen, () => BoundsModel.Answer(book, entries, question.Starts, asOf, question.Bounds), run ?? (all => Array.ForEach(all, one => one())));
+        answered.Add((book.Last, recall));
+        answered.RemoveRange(0, Math.Max(0, answered.Count - AnswersKept));
+        return recall;
+
+        bool IsSame(RecallOutcome kept) => kept.AsOf == asOf && kept.Beliefs.SequenceEqual(asked) && kept.Question.Starts.SequenceEqual(question.Starts)
+            && (kept.Question.Threshold, kept.Question.Chance, kept.Question.Bounds) == (question.Threshold, question.Chance, question.Bounds);
     }
 
     /// <summary>Scores a recall against a recount by other code.</summary>

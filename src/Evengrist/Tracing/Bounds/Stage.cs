@@ -15,12 +15,14 @@ internal sealed class Stage
     private readonly bool[] isClosed;
     private readonly List<int> touched = [];
     private readonly StretchOrder order;
+    private readonly Levels levels;
     private Batch[] outs = new Batch[16];
     private double[] draws = new double[16];
 
-    public Stage(Book book, IReadOnlyList<Suspicion> starts, Func<Place, double, Held> make)
+    public Stage(Book book, IReadOnlyList<Suspicion> starts, Func<Place, double, Held> make, long begin)
     {
         (this.book, this.starts, this.make) = (book, starts, make);
+        levels = new Levels(book, begin);
         var count = book.Places.Count + 1;
         (marked, held, incoming, isClosed) = (new bool[count], new Held?[count], new Batch[count], new bool[count]);
         order = new StretchOrder(book);
@@ -83,7 +85,7 @@ internal sealed class Stage
             return;
         }
 
-        var to = held[place] ??= make(book[new PlaceId(place)], Math.Max(0, Level(place, now, whole: false)));
+        var to = held[place] ??= make(book[new PlaceId(place)], Math.Max(0, levels.Of(place, now, whole: false)));
         to.Exchange(arrived, [], [], Cap);
     }
 
@@ -180,7 +182,7 @@ internal sealed class Stage
     {
         if (held[place] is null)
         {
-            var before = Level(place, now, whole: true);
+            var before = levels.Of(place, now, whole: true);
             foreach (var (flow, grams) in now == next ? due : [])
             {
                 before += (flow.From == place ? grams : 0) - (flow.To == place ? grams : 0);
@@ -260,29 +262,5 @@ internal sealed class Stage
         {
             touched.Add(place);
         }
-    }
-
-    // Stock at a moment by even rates; what is set down at that very moment counts where asked, and what ends in a unit then does not.
-    private double Level(int place, long moment, bool whole)
-    {
-        var isUnit = book[new PlaceId(place)].Kind.Role() is PlaceRole.Unit or PlaceRole.Sink;
-        var timeline = book.TimelineOf(new PlaceId(place));
-        double level = timeline.Total;
-        var entries = timeline.Entries;
-        for (var i = entries.Count - 1; i >= 0 && entries[i].Until >= moment; i--)
-        {
-            var entry = entries[i];
-            var counts = entry.Until > moment || !whole;
-            if (entry.At == entry.Until)
-            {
-                level -= counts ? entry.Grams : 0;
-            }
-            else if (entry.Until > moment || (isUnit && entry.Grams > 0 && !whole))
-            {
-                level -= entry.Grams - (isUnit && entry.Grams > 0 ? 0 : entry.PartBefore(moment));
-            }
-        }
-
-        return level;
     }
 }

@@ -15,6 +15,7 @@ internal sealed class Walk
     private readonly IReadOnlyList<Suspicion> starts;
     private readonly Suspicion[] timed;
     private readonly Stage stage;
+    private readonly long begin;
     private readonly List<Carried> flows = [];
     private readonly List<(Carried Flow, double Grams)> due = [];
     private long now;
@@ -23,7 +24,8 @@ internal sealed class Walk
     {
         (this.book, this.schedule, this.starts) = (book, schedule, starts);
         timed = [.. starts.Where(s => s.From is not null || s.Until is not null)];
-        stage = new Stage(book, starts, make);
+        begin = FirstSuspect();
+        stage = new Stage(book, starts, make, begin);
     }
 
     public Stage Stage => stage;
@@ -40,7 +42,6 @@ internal sealed class Walk
     /// <param name="step">No stretch is longer; microseconds.</param>
     public void To(long until, long step = long.MaxValue)
     {
-        var begin = FirstSuspect();
         if (begin > until)
         {
             return;
@@ -48,9 +49,10 @@ internal sealed class Walk
 
         now = begin - 1;
         var next = schedule.After(now);
+        var before = Micros.ToInstant(now);
         for (var i = 0; i < next; i++)
         {
-            if (Start(schedule[i].Movement) is { } flow && flow.Until > now && flow.Until > flow.At)
+            if (book.Movements[schedule[i].Movement].Until > before && Start(schedule[i].Movement) is { } flow && flow.Until > now && flow.Until > flow.At)
             {
                 flow.Moved = flow.DueAt(now);
                 flow.Arrived = Batch.Clean(flow.Moved);

@@ -98,6 +98,22 @@ public sealed class RecallModelTests
     }
 
     [Fact]
+    public void SameQuestion_IsRememberedUntilAnythingIsRecorded()
+    {
+        var (mill, tracer) = Small();
+        tracer.Warm();
+        RecallQuestion Of(string code) => new([new Suspicion(mill.Book.Named(code))]);
+        var first = tracer.Recall(Of("E"));
+        Assert.Same(first, tracer.Recall(Of("E")));
+        Assert.NotSame(first, tracer.Recall(Of("E") with { Threshold = Mass.FromKilograms(1) }));
+        Assert.NotSame(first, tracer.Recall(Of("E"), [new Belief(Outflow.Stirred, 1)]));
+        Assert.NotSame(first, tracer.Recall(Of("E") with { Bounds = new BoundsOptions { ThroughIsUnknown = true } }));
+        Assert.Null(first.Packages.Single(p => p.Place.Code == "P1").Hold);
+        mill.Record(new Happen(mill.Key(), "P1", mill.Book.Newest!.Value, HappeningKind.Held, "test"));
+        Assert.NotNull(tracer.Recall(Of("E")).Packages.Single(p => p.Place.Code == "P1").Hold);
+    }
+
+    [Fact]
     public void Costs_FromPricesGiven_NothingInvented()
     {
         var (mill, tracer) = Small();
