@@ -1,7 +1,6 @@
 using Evengrist.Laboratory.Lots;
 using Evengrist.Ledger;
 using Evengrist.Packing.Codes;
-using Evengrist.Quantities;
 using Evengrist.Records.Laboratory;
 using Evengrist.Records.Packing.Dispatch;
 using NodaTime;

@@ -58,7 +58,7 @@ public sealed class DocumentTo
         var written = new HashSet<UInt128>();
         var count = 0;
         news.Clear();
-        using var writer = document.Begin(stream, names, now, to);
+        using var writer = MillDocument.Begin(stream, names, now, to);
         foreach (var (each, text) in wrong)
         {
             Put(writer, text.Wrong(now, each.CorrectedBy));

@@ -59,7 +59,7 @@ public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, D
     }
 
     /// <summary>What stands before the events.</summary>
-    internal Utf8JsonWriter Begin(Stream stream, MillNames names, Instant dated, string? receiver)
+    internal static Utf8JsonWriter Begin(Stream stream, MillNames names, Instant dated, string? receiver)
     {
         var writer = new Utf8JsonWriter(stream, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
         writer.WriteStartObject();

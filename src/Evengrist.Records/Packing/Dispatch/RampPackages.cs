@@ -5,7 +5,6 @@ using Evengrist.Packing.Dispatch;
 using Evengrist.Packing.Products;
 using Evengrist.Quantities;
 using Evengrist.Records.Browsing;
-using Evengrist.Records.Laboratory;
 using NodaTime;
 
 namespace Evengrist.Records.Packing.Dispatch;

@@ -57,7 +57,7 @@ public sealed class ParquetAbroadTests
         Assert.Equal(Enumerable.Range(0, 45_000).Select(i => (long?)i), bags);
     }
 
-    private static IReadOnlyList<T> All<T>(RowGroupReader group, int column)
+    private static T[] All<T>(RowGroupReader group, int column)
     {
         using var read = group.Column(column).LogicalReader<T>();
         return read.ReadAll((int)group.MetaData.NumRows);
