@@ -63,7 +63,7 @@ internal static class EpcisRoom
         command.SetAction(asked =>
         {
             using var mill = where.Open(asked, clock);
-            IReadOnlyList<EpcisEventAnswer> all = [.. OthersEvents.All(mill).Select(p => EpcisEventAnswer.OfKept(p.Json, p.By, p.Recorded.ToDateTimeOffset())).OrderBy(e => e.At).ThenBy(e => e.Hash, StringComparer.Ordinal)];
+            IReadOnlyList<EpcisEventAnswer> all = [.. OthersEvents.All(mill).Select(p => EpcisEventAnswer.OfKept(p.Code, p.Json, p.By, p.Recorded.ToDateTimeOffset())).OrderBy(e => e.At).ThenBy(e => e.Hash, StringComparer.Ordinal)];
             return voice.Answer(asked.GetValue(json), all, a =>
             {
                 voice.Say(a.Count == 0 ? "No events were taken in yet: epcis import FILE --by NAME takes some in." : $"{a.Count} events.");

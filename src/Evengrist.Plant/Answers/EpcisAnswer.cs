@@ -29,10 +29,11 @@ public sealed record EpcisEventAnswer(
     }
 
     /// <summary>A kept event with who took it in and when.</summary>
+    /// <param name="hash">The hash it is kept under.</param>
     /// <param name="json">The event by itself.</param>
     /// <param name="by">Who took it in.</param>
     /// <param name="takenIn">When.</param>
-    public static EpcisEventAnswer OfKept(string json, string by, DateTimeOffset takenIn) => Of(EpcisEvent.Alone(json)) with { By = by, TakenIn = takenIn };
+    public static EpcisEventAnswer OfKept(string hash, string json, string by, DateTimeOffset takenIn) => Of(EpcisEvent.Known(hash, json)) with { By = by, TakenIn = takenIn };
 }
 
 /// <summary>What became of a document taken in.</summary>

@@ -34,6 +34,13 @@ public sealed record EpcisWouldDeclareAnswer(string To, int Standing, IReadOnlyL
     public static EpcisWouldDeclareAnswer Of(string to, DocumentTo document)
     {
         ArgumentNullException.ThrowIfNull(document);
-        return new(to, document.InForce, [.. document.Wrong().Select(w => EpcisEventAnswer.Of(w.Event) with { DeclaredWrong = true, CorrectedBy = w.CorrectedBy })]);
+        return new(to, document.InForce, [.. document.Wrong().Select(Of)]);
+    }
+
+    /// <summary>An event declared wrong, in plain values.</summary>
+    public static EpcisEventAnswer Of(WrongEvent wrong)
+    {
+        ArgumentNullException.ThrowIfNull(wrong);
+        return EpcisEventAnswer.Of(wrong.Event) with { DeclaredWrong = true, CorrectedBy = wrong.CorrectedBy };
     }
 }

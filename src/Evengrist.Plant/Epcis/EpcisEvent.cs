@@ -7,7 +7,7 @@ namespace Evengrist.Plant.Epcis;
 
 /// <summary>An event of a document.</summary>
 /// <param name="Json">As it stands there.</param>
-/// <param name="PreHash">What its identifier is the hash of.</param>
+/// <param name="PreHash">What its identifier is the hash of; empty for one that was kept under its hash.</param>
 /// <param name="Hash">Its identifier by what it says: the event hash id of CBV 2.0.</param>
 public sealed record EpcisEvent(JsonElement Json, string PreHash, string Hash)
 {
@@ -45,13 +45,10 @@ public sealed record EpcisEvent(JsonElement Json, string PreHash, string Hash)
 
     private Part Whole => new(Json, PathTo.Root);
 
-    /// <summary>An event that was checked before and kept by itself.</summary>
+    /// <summary>An event that was checked before and kept under its hash: nothing is hashed again, so <see cref="PreHash"/> is empty.</summary>
+    /// <param name="hash">Its hash.</param>
     /// <param name="json">What <see cref="EpcisDocument.Alone"/> gave.</param>
-    public static EpcisEvent Alone(string json)
-    {
-        var part = new Part(JsonElement.Parse(json), PathTo.Root);
-        return Of(part, Prefixes.None);
-    }
+    public static EpcisEvent Known(string hash, string json) => new(JsonElement.Parse(json), "", hash);
 
     internal static EpcisEvent Of(EventText ours) => Of(new Part(JsonElement.Parse(ours.Json), PathTo.Root), WrittenEvent.OurPrefixes);
 

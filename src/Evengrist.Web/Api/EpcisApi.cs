@@ -27,7 +27,7 @@ public static class EpcisApi
             .WithSummary("Whether a document of EPCIS 2.0 can be taken: every fault with its JSON path, or its events with their hash; keeps nothing").Accepts<object>(Media, "application/json").Produces<EpcisAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         epcis.MapPost("import", (Delegate)ImportAsync).WithSummary("Take a customer's or supplier's document in: all of it or nothing; the same event twice is kept once. Say who with ?by=")
             .Accepts<object>(Media, "application/json").Produces<EpcisTakenAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
-        epcis.MapGet("events", (MillDoor door) => Results.Ok(OthersEvents.All(door.Mill!).Select(p => EpcisEventAnswer.OfKept(p.Json, p.By, p.Recorded.ToDateTimeOffset())).OrderBy(e => e.At).ThenBy(e => e.Hash, StringComparer.Ordinal)))
+        epcis.MapGet("events", (MillDoor door) => Results.Ok(OthersEvents.All(door.Mill!).Select(p => EpcisEventAnswer.OfKept(p.Code, p.Json, p.By, p.Recorded.ToDateTimeOffset())).OrderBy(e => e.At).ThenBy(e => e.Hash, StringComparer.Ordinal)))
             .WithSummary("Events taken in from others, by time").Produces<IReadOnlyList<EpcisEventAnswer>>();
         epcis.MapGet("export", Export).WithSummary("What happened in a span of time, or the way of one lot, as an EPCIS 2.0 document; the same ledger gives the same bytes").Produces<object>(contentType: Media).ProducesProblem(StatusCodes.Status400BadRequest);
         epcis.MapPost("export", Send).WithSummary("The same, sent: kept as sent to whom (?to=), by whom (?by=) and when; what went there before and is wrong now is declared wrong in it, once").Produces<object>(contentType: Media)

@@ -3,6 +3,7 @@ using Evengrist.Web.Api;
 using Evengrist.Web.Face;
 using Evengrist.Web.Security;
 using Evengrist.Web.Sights.Dispatch;
+using Evengrist.Web.Sights.Events;
 using Evengrist.Web.Sights.Laboratory;
 using Evengrist.Web.Sights.Lists;
 using Evengrist.Web.Sights.Packing;
@@ -120,6 +121,7 @@ public static class EvengristApp
         app.MapCertificateFiles();
         app.MapInspectionFiles();
         app.MapLabelFiles();
+        app.MapSendFiles();
         app.MapBakeFiles();
         app.MapPayingFiles();
         app.MapRazorComponents<App>();

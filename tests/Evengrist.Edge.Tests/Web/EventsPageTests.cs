@@ -3,6 +3,9 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Evengrist.Edge.Tests.Web.Trucks;
+using Evengrist.Ledger;
+using Evengrist.Records;
+using NodaTime;
 
 namespace Evengrist.Edge.Tests.Web;
 
@@ -15,6 +18,8 @@ public sealed class EventsPageTests(WebSite site)
         { "@context": ["https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld"], "type": "EPCISDocument", "schemaVersion": "2.0", "creationDate": "2025-09-18T10:00:00Z",
           "epcisBody": { "eventList": [ { "type": "ObjectEvent", "eventTime": "2025-09-18T09:00:00Z", "eventTimeZoneOffset": "+00:00", "action": "OBSERVE", "bizStep": "receiving", "disposition": "in_progress", "epcList": ["urn:x-mill:little:unit:P-0001"] } ] } }
         """;
+
+    private static readonly Instant Hour = Instant.FromUtc(2025, 9, 17, 12, 0);
 
     [Fact]
     public async Task Document_CheckedThenTakenIn_StandsInTheListWithALinkAndIsTakenOut()
@@ -91,6 +96,57 @@ public sealed class EventsPageTests(WebSite site)
         var address = Regex.Match(page, "href=\"(/api/epcis/export[^\"]+)\"").Groups[1].Value;
         using var document = JsonDocument.Parse(await client.GetStringAsync(new Uri(address, UriKind.Relative)));
         Assert.True(document.RootElement.GetProperty("epcisBody").GetProperty("eventList").GetArrayLength() > 0);
+    }
+
+    [Fact]
+    public async Task Sent_ToSomebody_IsKeptAndWhatTurnsOutWrongIsShownThenDeclaredOnce()
+    {
+        using var client = await Tickets.NamedAsync(site);
+        const string Page = "/ledger/events?code=P-0001&to=County+inspector";
+        var hold = site.Mill.Record([new Happen("smell of P-0001", "P-0001", Hour, HappeningKind.Held, "Smell.")], "Ada Miller", "test").First!.Value;
+        Assert.Contains("Nothing yet: a first document to County inspector", Tickets.Plain(await client.GetStringAsync(new Uri(Page, UriKind.Relative))), StringComparison.Ordinal);
+        var first = await Send(client, Page);
+        Assert.Equal("County inspector", first.GetProperty("receiver").GetString());
+        var page = Tickets.Plain(await client.GetStringAsync(new Uri(Page, UriKind.Relative)));
+        Assert.Contains("All of them hold.", page, StringComparison.Ordinal);
+        Assert.Contains("County inspector , no. 1 the way of P-0001", page, StringComparison.Ordinal);
+
+        site.Mill.Record([new Happen("no smell of P-0001", "P-0001", Hour, HappeningKind.Note, "Another pallet.") { Corrects = hold, Note = "another pallet" }], "Ada Miller", "test");
+        page = Tickets.Plain(await client.GetStringAsync(new Uri("/ledger/events?to=county+INSPECTOR", UriKind.Relative)));
+        Assert.Contains("1 does not hold any more:", page, StringComparison.Ordinal);
+        Assert.Contains("nothing: it did not occur", page, StringComparison.Ordinal);
+        Assert.Contains("Not written.", Tickets.Plain(await client.GetStringAsync(new Uri(Page + "&outflow=core", UriKind.Relative))), StringComparison.Ordinal);
+        Assert.Single(Declared(await Send(client, Page)));
+        page = Tickets.Plain(await client.GetStringAsync(new Uri(Page, UriKind.Relative)));
+        Assert.Contains("All of them hold.", page, StringComparison.Ordinal);
+        Assert.Contains("Declared wrong so far: 1", page, StringComparison.Ordinal);
+        Assert.Empty(Declared(await Send(client, Page)));
+    }
+
+    [Fact]
+    public async Task Sent_ByNobodyOrToNobody_IsRefusedAndKeepsNothing()
+    {
+        using var client = site.Client();
+        using var nobody = await WebSite.PostAsync(client, "/ledger/events", "/ledger/events/send", [new("code", "P-0001"), new("to", "Nobody's")]);
+        Assert.Equal(HttpStatusCode.BadRequest, nobody.StatusCode);
+        using var named = await Tickets.NamedAsync(site);
+        using var nowhere = await WebSite.PostAsync(named, "/ledger/events", "/ledger/events/send", [new("code", "P-0001"), new("to", " ")]);
+        Assert.Contains("Say to whom it goes", await nowhere.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        using var forged = await named.PostAsync(new Uri("/ledger/events/send", UriKind.Relative), new FormUrlEncodedContent([new("code", "P-0001"), new("to", "Nobody's")]));
+        Assert.Equal(HttpStatusCode.BadRequest, forged.StatusCode);
+        Assert.DoesNotContain("Nobody's", await named.GetStringAsync(new Uri("/api/epcis/sent", UriKind.Relative)), StringComparison.Ordinal);
+    }
+
+    private static IEnumerable<JsonElement> Declared(JsonElement document) => document.GetProperty("epcisBody").GetProperty("eventList").EnumerateArray().Where(e => e.TryGetProperty("errorDeclaration", out _));
+
+    private static async Task<JsonElement> Send(HttpClient client, string page)
+    {
+        var html = await client.GetStringAsync(new Uri(page, UriKind.Relative));
+        var form = html[html.IndexOf("action=\"/ledger/events/send\"", StringComparison.Ordinal)..];
+        var fields = Regex.Matches(form[..form.IndexOf("</form>", StringComparison.Ordinal)], "type=\"hidden\" name=\"([a-z]+)\" value=\"([^\"]*)\"").Select(m => KeyValuePair.Create(m.Groups[1].Value, WebUtility.HtmlDecode(m.Groups[2].Value)));
+        using var answer = await WebSite.PostAsync(client, page, "/ledger/events/send", fields);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return JsonDocument.Parse(await answer.Content.ReadAsStringAsync()).RootElement;
     }
 
     private static async Task<string> Post(HttpClient client, string text, string act)

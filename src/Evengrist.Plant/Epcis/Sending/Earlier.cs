@@ -32,9 +32,21 @@ public sealed record Earlier(string To, IReadOnlyList<SentDocument> Heads, IRead
     public string? Against(Outflow outflow) => Outflow is { } known && known != outflow
         ? $"{To} was told so far that bins empty {Words(known)}. The same lots told another way would contradict that: write it by {Words(known)}." : null;
 
+    /// <summary>What was declared wrong so far, the latest first.</summary>
+    /// <param name="most">Events at most.</param>
+    /// <returns>Number of the sending that declared it, and the event as it was told.</returns>
+    public IReadOnlyList<(int Sending, WrongEvent Wrong)> Declared(int most)
+    {
+        var declared = Events.Index().Reverse().SelectMany(e => e.Item.DeclaredLines().Select(d => (Number: e.Index + 1, d.Sending, d.Line, d.CorrectedBy))).Take(most).ToList();
+        var texts = declared.GroupBy(d => d.Sending).ToDictionary(g => g.Key, g => Texts(g.Key, [.. g.Select(d => d.Line)]));
+        return [.. declared.Select(d => (d.Number, new WrongEvent(d.Sending, d.Line, EpcisEvent.Of(texts[d.Sending][d.Line]), d.CorrectedBy)))];
+    }
+
     /// <summary>What is wrong with a name of somebody to send to; null where nothing is.</summary>
     public static string? Fault(string? to) => string.IsNullOrWhiteSpace(to) ? "Say to whom it goes: a customer's code, or the name of an authority."
         : to.Trim().Length > SentDocument.LongestName || to.Any(char.IsControl) ? $"Whom it goes to is a name of at most {SentDocument.LongestName} letters on one line." : null;
+
+    private Dictionary<int, EventText> Texts(int sending, HashSet<int> lines) => Events[sending - 1].Lines().Index().Where(l => lines.Contains(l.Index)).ToDictionary(l => l.Index, l => l.Item);
 
     private static string Words(Outflow outflow) => outflow switch
     {

@@ -2,6 +2,7 @@ using Evengrist.Ledger;
 using Evengrist.Plant.Epcis.Sending;
 using Evengrist.Plant.Imports;
 using NodaTime;
+using NodaTime.Text;
 
 namespace Evengrist.Web.Sights.Events;
 
@@ -13,6 +14,17 @@ namespace Evengrist.Web.Sights.Events;
 /// <param name="To">Whom it is for; null for anybody.</param>
 public sealed record ExportAsk(string? Code, Instant? From, Instant? Until, Outflow Outflow, string? To)
 {
+    /// <summary>Its fields as an address or a form says them.</summary>
+    public IReadOnlyList<(string Name, string Value)> Fields =>
+    [
+        .. Code is { } code ? [("code", code)] : new[] { ("from", InstantPattern.General.Format(From!.Value)), ("until", InstantPattern.General.Format(Until!.Value)) },
+        ("outflow", Outflow.Code()),
+        .. To is { } to ? new[] { ("to", to) } : [],
+    ];
+
+    /// <summary>The address of the document, to be looked at.</summary>
+    public string Address => "/api/epcis/export?" + string.Join('&', Fields.Select(f => $"{f.Name}={Uri.EscapeDataString(f.Value)}"));
+
     /// <summary>Reads it as an address says it; null with every fault a sentence.</summary>
     public static (ExportAsk? Ask, IReadOnlyList<string> Faults) Read(string? code, string? from, string? until, string? outflow, string? to)
     {
