@@ -22,7 +22,7 @@ internal static class EpcisExportVerb
         var (from, until) = (MomentOption.Of("--from", "what happened from then on"), MomentOption.Of("--until", "what happened before then"));
         var file = new Option<string?>("--out") { Description = "where the document is written", HelpName = "FILE" };
         var outflow = new Option<string?>("--outflow") { Description = "how bins are taken to empty: fifo (when left out), core or stirred", HelpName = "fifo|core|stirred" };
-        outflow.AcceptOnlyFromAmong("fifo", "core", "stirred");
+        outflow.AcceptOnlyFromAmong([.. OutflowWords.All.Select(o => o.Code())]);
         var json = new Option<bool>("--json") { Description = "answer in JSON" };
         var to = new Option<string?>("--sent-to") { Description = "keeps it as sent to that name; what went there before and is wrong now is declared wrong in it, once", HelpName = "NAME" };
         var by = new Option<string?>("--by") { Description = "who sends it", HelpName = "NAME" };
@@ -46,7 +46,7 @@ internal static class EpcisExportVerb
 
             using var mill = where.Open(asked, clock);
             var earlier = receiver is null ? null : EpcisSentVerb.Earlier(mill, receiver);
-            var hypothesis = asked.GetValue(outflow) switch { "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => Outflow.FirstInFirstOut };
+            var hypothesis = OutflowWords.Read(asked.GetValue(outflow)) ?? Outflow.FirstInFirstOut;
             var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
             if (earlier?.Against(hypothesis) is { } against)
             {

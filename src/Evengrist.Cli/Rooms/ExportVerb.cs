@@ -44,10 +44,13 @@ internal static class ExportVerb
             using var mill = where.Open(asked, clock);
             var settings = mill.Settings;
             var at = MomentOption.LookedAt(MomentOption.Read(asked, asOf), mill, clock);
-            var taken = wanted.Take(mill, new ListAsk(at, settings.Zone)
+            var ask = new ListAsk(at, settings.Zone) { From = MomentOption.Read(asked, from), Until = MomentOption.Read(asked, until), Of = asked.GetValue(of)?.Trim() ?? "", More = More(asked.GetValue(more) ?? []) };
+            if (ask.Fault is not null)
             {
-                From = MomentOption.Read(asked, from), Until = MomentOption.Read(asked, until), Of = asked.GetValue(of)?.Trim() ?? "", More = More(asked.GetValue(more) ?? []),
-            });
+                throw Bad("--until", asked.GetValue(until) ?? "", "a moment after --from");
+            }
+
+            var taken = wanted.Take(mill, ask);
             using var stream = Files.Create(target);
             var rows = ListWriter.WriteAsync(taken, format, settings.Zone, stream).GetAwaiter().GetResult();
             return voice.Answer(asked.GetValue(json), new Exported(wanted.Name, rows, target), a => voice.Say($"{a.Rows} rows of {a.List} are in {a.File}."));

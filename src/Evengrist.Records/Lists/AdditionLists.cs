@@ -25,8 +25,8 @@ internal static class AdditionLists
                 .Text("mixer", s => s.Mixer.Code).Text("into", s => s.To.Code).Text("additive that was missing", s => s.Additive).Moment("from", s => s.From).Moment("until", s => s.Until).Mass("flour without", ListOrigin.Reckoned, s => s.Flour).Reckoned("flow", ListUnit.TonnesPerHour, s => s.TonnesPerHour),
             (mill, ask) => mill.Ask(view => FeederWatch.Stops(view.Book, From(ask), ask.End)).Where(s => ask.Names(s.Mixer.Code) || ask.Names(s.Additive) || ask.Names(s.To.Code))),
         MillList.Of("enrichment-tables", "Enrichment tables in use, a row for each nutrient", new ListOf<(int Version, string By, EnrichmentTable Table, NutrientAim Aim)>()
-                .Whole("version, 0 for the program's own", r => r.Version).Text("market", r => r.Table.Market).Day("holds from", r => r.Table.From).Text("nutrient", r => r.Aim.Name).Number("aim", ListOrigin.Stated, ListUnit.MilligramsPerKilogram, r => (decimal)r.Aim.MilligramsPerKg, "of flour in the end")
-                .Text("how well it is known", r => r.Table.Mark.ToString()).Text("source", r => r.Table.Source).Text("kept by", r => r.By),
+                .Text("market", r => r.Table.Market).Day("holds from", r => r.Table.From).Text("nutrient", r => r.Aim.Name).Number("aim", ListOrigin.Stated, ListUnit.MilligramsPerKilogram, r => (decimal)r.Aim.MilligramsPerKg, "of flour in the end")
+                .Text("how well it is known", r => r.Table.Mark.ToString()).Text("source", r => r.Table.Source).Kept(r => r.Version, r => r.By),
             (mill, ask) => KeepEnrichmentTables.Newest(mill) is var (tables, version, by) ? tables.Tables.Where(t => ask.Names(t.Market)).OrderBy(t => t.Market, StringComparer.Ordinal).ThenBy(t => t.From).SelectMany(t => t.Nutrients.Select(n => (version, by, t, n))) : []),
     ];
 

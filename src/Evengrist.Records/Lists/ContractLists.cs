@@ -17,8 +17,8 @@ internal static class ContractLists
                 .Day("in force from", r => r.Terms.From).Day("in force until", r => r.Terms.Until).Text("kept by", r => r.Paper.By).Moment("kept", r => r.Paper.Recorded),
             (mill, ask) => Contracts(mill, ask)),
         MillList.Of("contract-scales", "Scales of contracts, a row for each step", new ListOf<(ContractTerms Terms, ContractScale Scale, ScaleStep Step)>()
-                .Text("contract", r => r.Terms.Code).Whole("version", r => r.Terms.Version).Text("scale", r => r.Scale.Title).Text("property", r => r.Scale.Factor.Words()).Number("from this value on", ListOrigin.Stated, null, r => r.Step.From).Text("unit", r => r.Scale.Unit)
-                .Text("UN/ECE code of the unit", r => ListUnit.Of(r.Scale.Unit).Code).Text("basis", r => r.Scale.Basis.IsStated ? r.Scale.Basis.ToString() : "").Text("what it does", r => r.Scale.Effect == ScaleEffect.AddsToPrice ? "adds to the price" : "adds per cent to the settled mass")
+                .Text("contract", r => r.Terms.Code).Whole("version", r => r.Terms.Version).Text("scale", r => r.Scale.Title).Text("property", r => r.Scale.Factor.Words()).Number("from this value on", ListOrigin.Stated, null, r => r.Step.From).UnitAndBasis(r => r.Scale.Unit, r => r.Scale.Basis)
+                .Text("what it does", r => r.Scale.Effect == ScaleEffect.AddsToPrice ? "adds to the price" : "adds per cent to the settled mass")
                 .Number("effect", ListOrigin.Stated, null, r => r.Step.Effect).Text("unit of the effect", r => r.Scale.Effect == ScaleEffect.AddsToPrice ? r.Scale.Currency : "%").Text("effect for one", r => r.Scale.Effect == ScaleEffect.AddsToPrice ? Per(r.Scale.Per == Quantities.PriceUnit.Bushel ? "bu" : "t") : "").Text("source", r => r.Scale.Source),
             (mill, ask) => Contracts(mill, ask).SelectMany(c => c.Terms.Scales.SelectMany(s => s.Table.Select(step => (c.Terms, s, step))))),
         MillList.Of("bookings", "Booked slots, those called off included", new ListOf<(Booking Slot, string? Ticket)>()

@@ -22,7 +22,7 @@ internal static class LaboratoryLists
             Samples),
         MillList.Of("lab-results", "Results on samples of the laboratory, a row for each reading", new ListOf<(TakenSample Sample, Reading Reading)>()
                 .Text("sample", r => r.Sample.Sample.Code).Text("of", r => r.Sample.Place.Code).Text("material", r => r.Sample.Place.Material).Moment("taken", r => r.Sample.At).Text("property", r => r.Reading.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Reading.Value)
-                .Text("unit", r => r.Reading.Unit).Text("UN/ECE code of the unit", r => ListUnit.Of(r.Reading.Unit).Code).Text("basis", r => r.Reading.Basis.IsStated ? r.Reading.Basis.ToString() : "").Text("method", r => r.Reading.Method).Text("instrument", r => r.Reading.Instrument)
+                .UnitAndBasis(r => r.Reading.Unit, r => r.Reading.Basis).Text("method", r => r.Reading.Method).Text("instrument", r => r.Reading.Instrument)
                 .Number("one standard uncertainty", ListOrigin.Stated, null, r => r.Reading.StandardUncertainty),
             (mill, ask) => Samples(mill, ask).SelectMany(s => s.Readings.Select(r => (s, r)))),
         MillList.Of("lots", "Flour lots with what was decided of them", new ListOf<SeenLot>()
@@ -32,7 +32,7 @@ internal static class LaboratoryLists
             Lots),
         MillList.Of("lot-results", "Results of flour lots against their specification, a row for each line", new ListOf<(SeenLot Lot, LotResult Result)>()
                 .Text("lot", r => r.Lot.Lot.Code).Text("flour", r => r.Lot.Lot.Flour).Text("specification", r => r.Lot.Judged?.Title).Text("property", r => r.Result.Item.What.Words()).Number("reported", ListOrigin.Seen, null, r => r.Result.Reported).Number("lower limit", ListOrigin.Stated, null, r => r.Result.Item.Lower)
-                .Number("upper limit", ListOrigin.Stated, null, r => r.Result.Item.Upper).Text("unit", r => r.Result.Item.Unit).Text("UN/ECE code of the unit", r => ListUnit.Of(r.Result.Item.Unit).Code).Text("basis", r => r.Result.Item.Basis.IsStated ? r.Result.Item.Basis.ToString() : "")
+                .Number("upper limit", ListOrigin.Stated, null, r => r.Result.Item.Upper).UnitAndBasis(r => r.Result.Item.Unit, r => r.Result.Item.Basis)
                 .Reckoned("chance to be inside", null, r => r.Result.Outcome?.Chance).Text("method", r => r.Result.Method).Text("instrument", r => r.Result.Instrument).Text("out of check", r => r.Result.OutOfCheck).Text("why not judged", r => r.Result.WhyNot),
             (mill, ask) => Lots(mill, ask).SelectMany(l => l.Results.Select(r => (l, r)))),
         MillList.Of("lot-decisions", "Decisions on flour lots", new ListOf<LotDecision>()
@@ -45,8 +45,8 @@ internal static class LaboratoryLists
             (mill, ask) => IssuedCertificates.All(mill).Where(c => ask.Holds(c.IssuedAt) && (ask.Names(c.Number) || ask.Names(c.Lot))).SelectMany(c => c.Lines.Select(l => (c, l)))),
         MillList.Of("specifications", "Specifications of flours as they stand, a row for each limit", new ListOf<(KeptSpecification Kept, SpecificationItem Item)>()
                 .Text("specification", r => r.Kept.Specification.Code).Whole("version", r => r.Kept.Version).Text("flour", r => r.Kept.Specification.Flour).Text("customer", r => r.Kept.Specification.Customer).Text("market", r => r.Kept.Specification.Market).Day("valid from", r => r.Kept.Specification.ValidFrom)
-                .Text("property", r => r.Item.What.Words()).Number("lower limit", ListOrigin.Stated, null, r => r.Item.Lower).Number("target", ListOrigin.Stated, null, r => r.Item.Target).Number("upper limit", ListOrigin.Stated, null, r => r.Item.Upper).Text("unit", r => r.Item.Unit).Text("UN/ECE code of the unit", r => ListUnit.Of(r.Item.Unit).Code)
-                .Text("basis", r => r.Item.Basis.IsStated ? r.Item.Basis.ToString() : "").Text("method", r => r.Item.Method).YesNo("safety", r => r.Item.Safety).Text("source", r => r.Item.Source).Text("kept by", r => r.Kept.By).Moment("kept", r => r.Kept.Recorded),
+                .Text("property", r => r.Item.What.Words()).Number("lower limit", ListOrigin.Stated, null, r => r.Item.Lower).Number("target", ListOrigin.Stated, null, r => r.Item.Target).Number("upper limit", ListOrigin.Stated, null, r => r.Item.Upper).UnitAndBasis(r => r.Item.Unit, r => r.Item.Basis)
+                .Text("method", r => r.Item.Method).YesNo("safety", r => r.Item.Safety).Text("source", r => r.Item.Source).Text("kept by", r => r.Kept.By).Moment("kept", r => r.Kept.Recorded),
             (mill, ask) => FlourSpecifications.Newest(mill).Where(s => ask.Names(s.Specification.Code)).SelectMany(s => s.Specification.Items.Select(i => (s, i)))),
         MillList.Of("instrument-checks", "Checks of instruments against what was known", new ListOf<(Evengrist.Laboratory.Methods.InstrumentCheck Check, string By)>()
                 .Text("instrument", r => r.Check.Instrument).Moment("at", r => r.Check.At).Text("property", r => r.Check.What.Words()).Text("sample", r => r.Check.Sample).Number("known", ListOrigin.Stated, null, r => r.Check.Known).Number("found, mean", ListOrigin.Seen, null, r => r.Check.Found.Average())

@@ -17,8 +17,7 @@ internal static class LedgerLists
 
     private static readonly ListOf<LedgerRow> Readings = Begun(new ListOf<LedgerRow>())
         .Moment("taken", r => r.Read?.At).Text("on", r => r.One?.Code).Text("kind of place", r => r.One?.Kind.Words()).Text("material", r => r.One?.Material)
-        .Text("property", r => r.Read?.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Read?.Value).Text("unit", r => r.Read?.Unit)
-        .Text("UN/ECE code of the unit", r => r.Read is { } read ? ListUnit.Of(read.Unit).Code : "").Text("basis", r => r.Read is { Basis.IsStated: true } read ? read.Basis.ToString() : "")
+        .Text("property", r => r.Read?.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Read?.Value).UnitAndBasis(r => r.Read?.Unit, r => r.Read?.Basis)
         .Number("one standard uncertainty", ListOrigin.Stated, null, r => r.Read?.StandardUncertainty).Text("method", r => r.Read?.Method).Text("instrument", r => r.Read?.Instrument);
 
     private static readonly ListOf<LedgerRow> Happenings = Begun(new ListOf<LedgerRow>())
@@ -28,8 +27,7 @@ internal static class LedgerLists
     private static readonly ListOf<LedgerRow> Facts = Begun(new ListOf<LedgerRow>())
         .Text("sort", r => r.Line.Sort.ToString().ToLowerInvariant()).Moment("happened", r => r.Moved?.At ?? r.Read?.At ?? r.Happened?.At ?? r.Fact.Attribution.Recorded).Moment("ended", r => r.Moved?.Until)
         .Text("place", r => r.One?.Code).Text("to", r => r.Other?.Code).Mass("mass as it lay", ListOrigin.Seen, r => r.Moved?.Mass)
-        .Text("property", r => r.Read?.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Read?.Value).Text("unit", r => r.Read?.Unit)
-        .Text("UN/ECE code of the unit", r => r.Read is { } read ? ListUnit.Of(read.Unit).Code : "").Text("basis", r => r.Read is { Basis.IsStated: true } read ? read.Basis.ToString() : "")
+        .Text("property", r => r.Read?.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Read?.Value).UnitAndBasis(r => r.Read?.Unit, r => r.Read?.Basis)
         .Text("what happened", r => r.Happened?.Kind.ToString()).Text("words", r => r.Happened?.Words ?? (r.Fact is PlaceOpened ? r.One?.Name : null));
 
     public static IReadOnlyList<MillList> All { get; } =

@@ -27,6 +27,9 @@ public sealed record ListAsk(Instant AsOf, DateTimeZone Zone)
     /// <summary>Where the span asked for ends at the latest: nothing counts that has not happened by the moment looked at.</summary>
     public Instant End => Until is { } until && until < AsOf ? until : AsOf;
 
+    /// <summary>What is wrong with it and what to do, in a sentence; null where nothing is.</summary>
+    public string? Fault => From >= Until ? "The span ends before it begins: say the earlier as from and the later as until." : null;
+
     /// <summary>Whether a moment lies in the span asked for, come or not.</summary>
     public bool Spans(Instant at) => (From is not { } from || at >= from) && (Until is not { } until || at < until);
 

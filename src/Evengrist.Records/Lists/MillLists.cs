@@ -9,7 +9,7 @@ public static class MillLists
     private static IEnumerable<IReadOnlyList<MillList>> Rooms =>
     [
         LedgerLists.All, PlaceLists.All, StorageLists.All, IntakeLists.All, TradeLists.All, ContractLists.All, MixLists.All, MillingLists.All, FlowSheetLists.All, StreamCurves.All, AdditionLists.All, LaboratoryLists.All, ChartLists.All, SeasonLists.All, PackingLists.All, HallLists.All, ReworkLists.All, DrillLists.All, RecallSizeLists.All,
-        EventLists.All,
+        EventLists.All, GradeLists.All, RelationLists.All, RuleLists.All, TrialLists.All, MethodLists.All, CalibrationLists.All, HallNowLists.All, TermsLists.All,
     ];
 
     /// <summary>The list of the name, case not mattering; null where there is none.</summary>

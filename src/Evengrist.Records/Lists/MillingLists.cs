@@ -17,8 +17,8 @@ internal static class MillingLists
             (mill, ask) => MillTests.Newest(mill).Where(t => ask.Holds(t.Paper.TakenAt) && (ask.Names(t.Paper.Unit) || ask.Names(t.Code))).SelectMany(Figures)),
         MillList.Of("stream-surveys", "Surveys of flour streams, a row for each stream", new ListOf<(KeptSurvey Kept, MillStream Stream)>()
                 .Text("mill unit", r => r.Kept.Survey.Unit).Whole("version", r => r.Kept.Version).Moment("taken", r => r.Kept.Survey.TakenAt).Text("taken by", r => r.Kept.Survey.TakenBy).Number("wheat at first break", ListOrigin.Seen, ListUnit.TonnesPerHour, r => (decimal)r.Kept.Survey.WheatTonnesPerHour)
-                .Text("stream", r => r.Stream.Code).Number("yield as given", ListOrigin.Seen, null, r => (decimal)r.Stream.Yield).Number("ash", ListOrigin.Seen, ListUnit.Percent, r => (decimal)r.Stream.AshPercent).Number("protein", ListOrigin.Seen, ListUnit.Percent, r => Exact(r.Stream.ProteinPercent))
-                .Text("basis of ash and protein", r => r.Kept.Survey.Table.Basis.ToString()).Number("falling number", ListOrigin.Seen, ListUnit.Second, r => Exact(r.Stream.FallingNumberSeconds)).Text("went to", r => r.Kept.Survey.Valves.FirstOrDefault(v => v.Stream == r.Stream.Code)?.Now)
+                .Text("stream", r => r.Stream.Code).Number("yield as given", ListOrigin.Seen, null, r => (decimal)r.Stream.Yield).Number("ash", ListOrigin.Seen, ListUnit.Percent, r => (decimal)r.Stream.AshPercent).Number("protein", ListOrigin.Seen, ListUnit.Percent, r => UsualColumns.Exact(r.Stream.ProteinPercent))
+                .Text("basis of ash and protein", r => r.Kept.Survey.Table.Basis.ToString()).Number("falling number", ListOrigin.Seen, ListUnit.Second, r => UsualColumns.Exact(r.Stream.FallingNumberSeconds)).Text("went to", r => r.Kept.Survey.Valves.FirstOrDefault(v => v.Stream == r.Stream.Code)?.Now)
                 .Text("remark", r => r.Kept.Survey.Remark).Text("kept by", r => r.Kept.By).Moment("kept", r => r.Kept.Recorded),
             (mill, ask) => StreamSurveys.All(mill).Where(s => ask.Holds(s.Survey.TakenAt) && ask.Names(s.Survey.Unit)).SelectMany(s => s.Survey.Table.Streams.Select(r => (s, r)))),
     ];
@@ -43,6 +43,4 @@ internal static class MillingLists
             yield return (test, "through the sieve", sieve.Passage, (decimal)sieve.ApertureMicrometres, sieve.ThroughPercent, ListUnit.Percent, "");
         }
     }
-
-    private static decimal? Exact(double? value) => value is { } number ? (decimal)number : null;
 }

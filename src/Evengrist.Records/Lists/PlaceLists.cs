@@ -42,7 +42,7 @@ internal static class PlaceLists
 
     private static IEnumerable<Lying> LayersOf(Mill mill, ListAsk ask)
     {
-        var outflow = ask["outflow"] switch { "core" => Outflow.CoreFirst, "stirred" => Outflow.Stirred, _ => Outflow.FirstInFirstOut };
+        var outflow = OutflowWords.Read(ask["outflow"]) ?? Outflow.FirstInFirstOut;
         return mill.Ask(view =>
         {
             var reckoning = view.Reckoning(outflow);
@@ -59,7 +59,7 @@ internal static class PlaceLists
         return masses.Select((mass, i) =>
         {
             var made = makeup.Of(layers[i]);
-            return new Lying(bin, i + 1, snapshot.Outflow switch { Outflow.CoreFirst => "core first", Outflow.Stirred => "stirred", _ => "first in first out" }, mass, snapshot.Parcels[layers[i].Parcel].From, Codes(book, made.Loads), Codes(book, made.Origins));
+            return new Lying(bin, i + 1, snapshot.Outflow.Words(), mass, snapshot.Parcels[layers[i].Parcel].From, Codes(book, made.Loads), Codes(book, made.Origins));
         });
     }
 

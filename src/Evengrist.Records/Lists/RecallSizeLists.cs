@@ -18,12 +18,12 @@ internal static class RecallSizeLists
     private static ListOf<PracticeTruck> Columns()
     {
         var list = new ListOf<PracticeTruck>().Text("truck", t => t.Truck.Code).Text("class", t => t.Truck.Material).Moment("came", t => t.At).Number("brought", ListOrigin.Seen, ListUnit.Kilogram, t => (decimal)t.Kilograms);
-        foreach (var (words, h) in Enum.GetValues<Outflow>().Select((o, h) => (o switch { Outflow.CoreFirst => "core first", Outflow.Stirred => "stirred", _ => "first in first out" }, h)))
+        foreach (var (words, h) in Enum.GetValues<Outflow>().Select((o, h) => (o.Words(), h)))
         {
             list.Reckoned($"recall, {words}", ListUnit.Kilogram, t => t.Recall[h]);
         }
 
-        return list.Reckoned("recall, under any", ListUnit.Kilogram, t => t.RecallUnion).Whole("packages, under any", t => t.Packages, ListUnit.Piece, ListOrigin.Reckoned).Reckoned("of the truck found in packages, first in first out", ListUnit.Percent, t => 100 * t.Packed);
+        return list.Reckoned("recall, under any", ListUnit.Kilogram, t => t.RecallUnion).Whole("packages, under any", t => t.Packages, ListUnit.Piece, ListOrigin.Reckoned).Reckoned($"of the truck found in packages, {Outflow.FirstInFirstOut.Words()}", ListUnit.Percent, t => 100 * t.Packed);
     }
 
     // Truck by truck, so that others are served in between.

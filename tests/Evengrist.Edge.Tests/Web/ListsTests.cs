@@ -72,6 +72,12 @@ public sealed class ListsTests(WebSite site)
     [InlineData("/api/lists/movements?as=pdf", "csv, xlsx or parquet")]
     [InlineData("/api/lists/movements?until=31-12-2025", "is no day")]
     [InlineData("/api/lists/cows", "/api/lists names them all")]
+    [InlineData("/api/lists/arrivals", "take it at /milling/clock")]
+    [InlineData("/api/lists/movements?from=2026-01-10&until=2026-01-01", "ends before it begins")]
+    [InlineData("/ledger?as=csv&from=2026-01-10T08:00&until=2026-01-10T08:00", "ends before it begins")]
+    [InlineData("/laboratory/plans/toxins?as=csv&toxin=ota", "No published variance")]
+    [InlineData("/laboratory/plans?as=csv&lot=1", "2 units or more")]
+    [InlineData("/intake/NONE/advice?as=csv", "no ticket \"NONE\"")]
     public async Task Asked_Wrongly_SaysWhat(string address, string words)
     {
         using var client = site.Client();
@@ -80,6 +86,24 @@ public sealed class ListsTests(WebSite site)
         var said = await answer.Content.ReadAsStringAsync();
         Assert.Contains(words, answer.Content.Headers.ContentType?.MediaType == "application/problem+json" ? JsonDocument.Parse(said).RootElement.GetProperty("detail").GetString()! : said, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Lists_OfApi_NameEveryOneWithItsPages()
+    {
+        using var client = site.Client();
+        using var all = JsonDocument.Parse(await client.GetStringAsync(new Uri("/api/lists", UriKind.Relative)));
+        var lists = all.RootElement.EnumerateArray().ToDictionary(l => l.GetProperty("name").GetString()!);
+        Assert.Equal(MillLists.All.Select(l => l.Name).Concat(PageLists.All.Select(p => p.Name)).Distinct().Order(StringComparer.Ordinal), lists.Keys);
+        Assert.All(lists.Values, l => Assert.NotEqual(0, l.GetProperty("pages").GetArrayLength()));
+        Assert.Equal((true, false), (lists["movements"].GetProperty("ofMill").GetBoolean(), lists["arrivals"].GetProperty("ofMill").GetBoolean()));
+    }
+
+    [Theory]
+    [InlineData("/intake/arrive", false)] // an address of its own, no ticket called so
+    [InlineData("/packing/orders/new", false)]
+    [InlineData("/intake/T-1", true)]
+    [InlineData("/packing/orders/P-1", true)]
+    public void Address_OfAFormForANewOne_HasNoListOfAThing(string path, bool has) => Assert.Equal(has, PageLists.On(path).Count > 0);
 
     [Fact]
     public async Task Page_WithLists_ShowsWhereTheyAreTakenOut()

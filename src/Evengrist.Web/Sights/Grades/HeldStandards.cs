@@ -1,5 +1,6 @@
 using Evengrist.Intake.Grading;
 using Evengrist.Records;
+using Evengrist.Records.Intake;
 
 namespace Evengrist.Web.Sights.Grades;
 
@@ -18,7 +19,7 @@ public sealed class HeldStandards
     public static HeldStandards Of(Mill mill)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        return new([.. mill.Papers(HouseClassJson.Kind).NewestOfEach().Read<HouseClass>(HouseClassJson.TryRead).Select(p => p.Value)]);
+        return new([.. HouseClasses.Newest(mill).Select(h => h.House)]);
     }
 
     /// <summary>A standard by its code; null where there is none.</summary>

@@ -44,7 +44,7 @@ public static class ListFiles
     public static void MapListsApi(this IEndpointRouteBuilder app)
     {
         var lists = app.MapGroup("/api/lists").WithTags("Lists");
-        lists.MapGet("", () => Results.Ok(MillLists.All.Select(l => new ListName(l.Name, l.Title)))).WithSummary("Every list of the mill that can be taken out").Produces<IReadOnlyList<ListName>>();
+        lists.MapGet("", () => Results.Ok(ListName.All)).WithSummary("Every list that can be taken out, with the pages it stands on; what only a page has is taken at its address with ?as= and &list=").Produces<IReadOnlyList<ListName>>();
         lists.MapGet("{name}", (Delegate)TakeAsync).WithSummary("A list as CSV, XLSX or Parquet; a mass is in kilograms (KGM), a moment with its offset")
             .WithDescription("A list may take more than stands here: facts take sort, by and text; layers take outflow (fifo, core or stirred).").Produces<byte[]>(contentType: ListFormat.Csv.Media).ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status404NotFound);
     }
@@ -76,7 +76,9 @@ public static class ListFiles
         var settings = door.Mill!.Settings;
         if (MillLists.Find(name) is not { } list)
         {
-            return Results.Problem($"There is no list \"{name}\": /api/lists names them all.", statusCode: StatusCodes.Status404NotFound, title: "No such list");
+            return Results.Problem(
+                PageLists.All.FirstOrDefault(l => l.Name.Equals(name, StringComparison.OrdinalIgnoreCase)) is { } posed ? $"The list \"{posed.Name}\" is the answer to what its page is asked: take it at {posed.Page} with what is asked, and ?as=csv&list={posed.Name}." : $"There is no list \"{name}\": /api/lists names them all.",
+                statusCode: StatusCodes.Status404NotFound, title: "No such list");
         }
 
         if (ListFormat.Find(string.IsNullOrEmpty(@as) ? "csv" : @as) is not { } format || ApiMoment.Read(asof, settings, clock) is not { } at)
@@ -97,8 +99,13 @@ public static class ListFiles
         }
 
         var (from, until) = (Moment(query.Typed("from"), zone, read, 0), Moment(query.Typed("until"), zone, read, 1));
-        return from.Wrong || until.Wrong ? (null, $"\"{(from.Wrong ? query.Typed("from") : query.Typed("until"))}\" is no day and no moment. Write it like 2026-01-14 or 2026-01-14T10:40.")
-            : (Of(query, code, at, zone) with { From = from.At, Until = until.At }, "");
+        if (from.Wrong || until.Wrong)
+        {
+            return (null, $"\"{(from.Wrong ? query.Typed("from") : query.Typed("until"))}\" is no day and no moment. Write it like 2026-01-14 or 2026-01-14T10:40.");
+        }
+
+        var ask = Of(query, code, at, zone) with { From = from.At, Until = until.At };
+        return ask.Fault is { } fault ? (null, fault) : (ask, "");
     }
 
     // Pages of a milling day, or of some back from one.
@@ -132,8 +139,3 @@ public static class ListFiles
         return (at, at is null);
     }
 }
-
-/// <summary>A list by its name.</summary>
-/// <param name="Name">Short name.</param>
-/// <param name="Title">What it is.</param>
-public sealed record ListName(string Name, string Title);

@@ -60,6 +60,25 @@ public sealed class ListsOfTheYearTests(DemonstrationSite site)
     [InlineData("/packing/lines?list=packaging-lots")]
     [InlineData("/packing/rework?list=rework-totes")]
     [InlineData("/packing/rework?list=rework-moves")]
+    [InlineData("/intake/grades/house?list=house-classes")]
+    [InlineData("/intake/limits?list=market-limits")]
+    [InlineData("/intake/limits?list=house-rules")]
+    [InlineData("/intake/yard?list=yard-hours")]
+    [InlineData("/mix/relations?list=relation-runs")]
+    [InlineData("/milling/clock?list=arrivals")]
+    [InlineData("/milling/clock?list=gate-changes")]
+    [InlineData("/streams/divide?list=divide-moves")]
+    [InlineData("/streams/survey/check?list=survey-check")]
+    [InlineData("/laboratory/methods?list=lab-methods")]
+    [InlineData("/laboratory/instruments?list=lab-instruments")]
+    [InlineData("/laboratory/instruments?list=instrument-calibrations")]
+    [InlineData("/laboratory/legal-rules?list=legal-rules")]
+    [InlineData("/laboratory/bake/blend?property=water%20absorption,%20%25&list=measured-blends")]
+    [InlineData("/packing?list=packing-bins")]
+    [InlineData("/packing/content?list=tare-samples")]
+    [InlineData("/season/terms?list=season-demand")]
+    [InlineData("/season/terms?list=season-offers")]
+    [InlineData("/season/change-over?list=change-over")]
     public async Task List_OfTheYear_HoldsWhatTheDemonstrationHas(string address) => Assert.NotEmpty(await RowsAsync(address));
 
     [Fact]
@@ -67,6 +86,39 @@ public sealed class ListsOfTheYearTests(DemonstrationSite site)
     {
         var ways = await RowsAsync("/milling/sheet?unit=UA&list=flow-sheet-ways");
         Assert.All(ways.GroupBy(w => (w["passage"], w["outlet"])), outlet => Assert.Equal(100, outlet.Sum(w => Number(w["share of the outlet [% = P1]"])), 6));
+    }
+
+    [Fact]
+    public async Task GradeLimits_OfTheUnitedStates_AreThoseOfTheTable()
+    {
+        var limits = await RowsAsync("/intake/grades?standard=us-wheat&list=grade-limits");
+        // 7 CFR 810.2204(a): damaged kernels, total, at most 2.0, 4.0, 7.0, 10.0 and 15.0 per cent for U.S. No. 1 to 5 (from memory).
+        Assert.Equal([2, 4, 7, 10, 15], limits.Where(l => l["factor"] == "damaged kernels, total").Select(l => Number(l["limit, itself inside"])));
+        Assert.All(limits, l => Assert.True(l["unit"].Length > 0));
+    }
+
+    [Fact]
+    public async Task DivideFlours_Together_AreAllStreams()
+    {
+        var parts = await RowsAsync("/streams/divide?list=divide-flours");
+        Assert.All(parts.Where(p => p["stream"].Length > 0).GroupBy(p => p["stream"]), s => Assert.Equal(100, s.Sum(p => Number(p["share of the stream, reckoned [% = P1]"])), 6)); // nothing of a stream is lost or made
+    }
+
+    [Fact]
+    public async Task MillLosses_AddUpToWhatIsUnexplained()
+    {
+        var masses = await RowsAsync("/ledger/balance/mill?list=mill-balance");
+        var losses = await RowsAsync("/ledger/balance/mill?list=mill-losses");
+        double Sum(string kind) => masses.Where(m => m["kind"].StartsWith(kind, StringComparison.Ordinal)).Sum(m => Number(m["mass as it lay, reckoned [t = TNE]"]));
+        Assert.Equal(Sum("in") - Sum("out") - Sum("lies"), losses.Sum(l => Number(l["share of it, reckoned [t = TNE]"])), 6);
+    }
+
+    [Fact]
+    public async Task TankerLayers_OfALoad_AddUpToAllUnderEachOutflow()
+    {
+        var all = await RowsAsync("/dispatch/load/layers?list=tanker-layers");
+        Assert.NotEmpty(all);
+        Assert.All(all.GroupBy(r => (r["loose load"], r["outflow"])), load => Assert.InRange(load.Sum(r => Number(r["share of the load by mass, reckoned [% = P1]"])), 99.9, 100.0001)); // parts below a millionth are left out
     }
 
     private async Task<IReadOnlyList<Dictionary<string, string>>> RowsAsync(string address)

@@ -1,14 +1,13 @@
-using Evengrist.Ledger;
+namespace Evengrist.Ledger;
 
-namespace Evengrist.Web.Sights;
-
-/// <summary>The hypotheses in words, and as they stand in an address.</summary>
+/// <summary>The hypotheses of how a bin empties in words, and as they stand in an address.</summary>
 public static class OutflowWords
 {
     /// <summary>All of them, in the order they are shown.</summary>
     public static IReadOnlyList<Outflow> All { get; } = [Outflow.FirstInFirstOut, Outflow.CoreFirst, Outflow.Stirred];
 
-    /// <summary><c>core first</c>.</summary>
+    /// <summary>In words: <c>core first</c>.</summary>
+    /// <param name="outflow">The hypothesis.</param>
     public static string Words(this Outflow outflow) => outflow switch
     {
         Outflow.CoreFirst => "core first",
@@ -16,7 +15,8 @@ public static class OutflowWords
         _ => "first in, first out",
     };
 
-    /// <summary>As it stands in an address: <c>fifo</c>, <c>core</c>, <c>stirred</c>.</summary>
+    /// <summary>As it stands in an address and on the command line: <c>fifo</c>, <c>core</c>, <c>stirred</c>.</summary>
+    /// <param name="outflow">The hypothesis.</param>
     public static string Code(this Outflow outflow) => outflow switch
     {
         Outflow.CoreFirst => "core",
@@ -25,6 +25,7 @@ public static class OutflowWords
     };
 
     /// <summary>What it supposes, in a sentence.</summary>
+    /// <param name="outflow">The hypothesis.</param>
     public static string Sentence(this Outflow outflow) => outflow switch
     {
         Outflow.CoreFirst => "The grain over the outlet leaves first, then the surface from the top down.",
@@ -33,5 +34,6 @@ public static class OutflowWords
     };
 
     /// <summary>Reads the code of an address; null where it is none.</summary>
+    /// <param name="code">As <see cref="Code"/> writes it.</param>
     public static Outflow? Read(string? code) => All.Where(o => o.Code() == code).Select(o => (Outflow?)o).FirstOrDefault();
 }
