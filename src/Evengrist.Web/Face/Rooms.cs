@@ -3,12 +3,6 @@ using Microsoft.AspNetCore.Components;
 
 namespace Evengrist.Web.Face;
 
-/// <summary>One stop on the way of the grain, or one of the pages that look over the whole way.</summary>
-/// <param name="Name">The word in the navigation.</param>
-/// <param name="Path">Where its page lies.</param>
-/// <param name="OnTheWay">Whether grain passes through it.</param>
-public sealed record Room(string Name, string Path, bool OnTheWay);
-
 /// <summary>The rooms in the order of the way of the grain; only those that have a page are shown.</summary>
 public static class Rooms
 {
@@ -22,7 +16,7 @@ public static class Rooms
         new("Milling", "/milling", true),
         new("Streams", "/streams", true),
         new("Laboratory", "/laboratory", true),
-        new("Packing", "/packing", true),
+        new("Packing", "/packing", true, Beside: "/dispatch"),
         new("Tracing", "/tracing", true),
         new("Season", "/season", false),
         new("Ledger", "/ledger", false),
