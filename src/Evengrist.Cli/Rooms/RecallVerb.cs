@@ -58,7 +58,7 @@ internal static class RecallVerb
                 }
 
                 var question = new RecallQuestion(starts.Starts) { AsOf = at, Threshold = Mass.FromKilograms(asked.GetValue(threshold)), Chance = (double)asked.GetValue(chance) / 100, Bounds = new BoundsOptions { ThroughIsUnknown = asked.GetValue(unknown) } };
-                answer = mill.Ask(view => RecallAnswer.Of(view.Tracer().Recall(question, null, Parallel.Invoke), asked.GetValue(net)) with { TakenFor = starts.Words });
+                answer = mill.Ask(view => RecallAnswer.Of(RecallGaps.With(mill, view.Tracer().Recall(question, null, Parallel.Invoke)), asked.GetValue(net)) with { TakenFor = [.. starts.Words, question.Bounds.Words] });
             }
 
             return answer.Nothing is { } nothing ? voice.NoAnswer([nothing]) : voice.Answer(posed.Json(asked), answer, a => Say(a, voice));
@@ -96,7 +96,7 @@ internal static class RecallVerb
 
         foreach (var gap in answer.Unknown.GroupBy(u => u.Kind))
         {
-            voice.Say($"still unknown, {gap.Key}: {string.Join(", ", gap.Take(12).Select(u => u.Place ?? "the ledger"))}{(gap.Count() > 12 ? $" and {gap.Count() - 12} more" : "")}");
+            voice.Say($"still unknown, {gap.Key}: {string.Join(", ", gap.Take(12).Select(u => (u.Place ?? "the ledger") + (u.From is null ? "" : $" {u.From}{(u.Until is null ? "" : $" to {u.Until}")}") + (u.Kilograms is { } kg ? $" ({Amounts.Kilograms(kg)} kg)" : "")))}{(gap.Count() > 12 ? $" and {gap.Count() - 12} more" : "")}");
         }
 
         voice.Say("Reckoned. A negative test does not clear a lot; a named person decides.");

@@ -3,6 +3,7 @@ using Evengrist.Plant.Cases;
 using Evengrist.Tracing;
 using Evengrist.Tracing.Bounds;
 using Evengrist.Tracing.Recall;
+using NodaTime;
 using NodaTime.Text;
 
 namespace Evengrist.Plant.Answers;
@@ -23,6 +24,7 @@ public sealed record RecallAnswer(
     {
         ArgumentNullException.ThrowIfNull(outcome);
         SpreadAnswer Kg(Spread spread) => SpreadAnswer.Of(spread, outcome.Beliefs, 0.001);
+        static string? Say(Instant? at) => at is { } moment ? InstantPattern.ExtendedIso.Format(moment) : null;
         var packages = listed is { } kind && outcome.Nothing is null ? outcome.Net(kind).Packages : outcome.Packages;
         return new(
             [.. outcome.Question.Starts.Select(s => s.Place.Code)], InstantPattern.ExtendedIso.Format(outcome.AsOf), outcome.Beliefs.ToDictionary(b => b.Outflow.Word(), b => b.Weight),
@@ -31,7 +33,7 @@ public sealed record RecallAnswer(
             outcome.Packages.Count,
             [.. packages.Select(p => new RecallPackageAnswer(p.Place.Code, p.Place.Kind.Words(), p.Place.Material, p.Mass.Kilograms, InstantPattern.ExtendedIso.Format(p.Made), Kg(p.Grams), OutflowBoundAnswer.Of(p.Bound), p.Chance, p.Where?.Code, p.Hold is not null))],
             [.. outcome.Where.Select(w => new RecallWhereAnswer(w.Words, w.Place?.Code, Kg(w.Grams), OutflowBoundAnswer.Of(w.Bound)))],
-            [.. outcome.Unknown.Select(u => new UnknownAnswer(u.Kind.ToString(), u.Place?.Code, u.Grams / 1000, [.. u.Others.Select(o => o.Code)]))],
+            [.. outcome.Unknown.Select(u => new UnknownAnswer(u.Kind.ToString(), u.Place?.Code, u.Grams / 1000, [.. u.Others.Select(o => o.Code)]) { From = Say(u.From), Until = Say(u.Until) })],
             outcome.Beliefs.Select((b, i) => (b.Outflow, outcome.AccountedFor[i])).ToDictionary(e => e.Outflow.Word(), e => e.Item2), outcome.Nothing);
     }
 
@@ -75,11 +77,11 @@ public sealed record OutflowBoundAnswer(double Least, double Most)
 
 /// <summary>One net, with what it takes and what it may miss; kilograms.</summary>
 public sealed record NetAnswer(
-    string Net, int Packages, decimal WholeKg, decimal StockKg, decimal HeldKg, decimal ShippedKg, decimal UsedKg, decimal? AccountedForPercent, IReadOnlyList<string> Consignees,
+    string Net, int Packages, decimal WholeKg, decimal StockKg, decimal HeldKg, decimal ShippedKg, decimal UsedKg, decimal ReturnedKg, decimal? AccountedForPercent, IReadOnlyList<string> Consignees,
     double ExpectedInsideKg, double ExpectedOutsideKg, double ChanceOfMissing, int CanBeMissedUnderSomeOutflow)
 {
     internal static NetAnswer Of(Net net) => new(
-        net.Kind.ToString().ToLowerInvariant(), net.Packages.Count, net.Balance.Made.Kilograms, net.Balance.Stock.Kilograms, net.Balance.Held.Kilograms, net.Balance.Shipped.Kilograms, net.Balance.Used.Kilograms,
+        net.Kind.ToString().ToLowerInvariant(), net.Packages.Count, net.Balance.Made.Kilograms, net.Balance.Stock.Kilograms, net.Balance.Held.Kilograms, net.Balance.Shipped.Kilograms, net.Balance.Used.Kilograms, net.Balance.Returned.Kilograms,
         net.Balance.EffectivenessPercent, [.. net.Consignees.Select(c => c.Code)], net.ExpectedInside / 1000, net.ExpectedOutside / 1000, net.ChanceOfMissing, net.CanBeMissed);
 }
 
@@ -93,4 +95,11 @@ public sealed record RecallPackageAnswer(string Code, string Kind, string Produc
 public sealed record RecallWhereAnswer(string Where, string? Place, SpreadAnswer Kilograms, OutflowBoundAnswer AnyOutflowKilograms);
 
 /// <summary>Something the recall does not know.</summary>
-public sealed record UnknownAnswer(string Kind, string? Place, double? Kilograms, IReadOnlyList<string> Others);
+public sealed record UnknownAnswer(string Kind, string? Place, double? Kilograms, IReadOnlyList<string> Others)
+{
+    /// <summary>When it began; null where it is about no time.</summary>
+    public string? From { get; init; }
+
+    /// <summary>When it ended; null where it is about a moment or about no time.</summary>
+    public string? Until { get; init; }
+}

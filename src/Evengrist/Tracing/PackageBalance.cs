@@ -11,7 +11,8 @@ namespace Evengrist.Tracing;
 /// <param name="Held">Of the stock, what is on hold.</param>
 /// <param name="Shipped">With customers (C).</param>
 /// <param name="Used">Fed back, sampled, wasted (D).</param>
-public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass Held, Mass Shipped, Mass Used)
+/// <param name="Returned">Of what was made, what came back from customers: it counts once more in A, and what was shipped has not all stayed with them.</param>
+public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass Held, Mass Shipped, Mass Used, Mass Returned)
 {
     /// <summary>The formula and where it stands.</summary>
     public const string Formula = "E = 100·(B + C + D)/A, A made, B in stock, C shipped, D used or wasted";
@@ -28,7 +29,7 @@ public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass He
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(packages);
         var count = 0;
-        var (made, stock, held, shipped, used) = (Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero);
+        var (made, stock, held, shipped, used, returned) = (Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero, Mass.Zero);
         foreach (var package in packages)
         {
             count++;
@@ -40,6 +41,7 @@ public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass He
                 if (movement.To == package)
                 {
                     made += movement.Mass;
+                    returned += book[movement.From].Kind == PlaceKind.Customer ? movement.Mass : Mass.Zero;
                 }
                 else if (book[movement.To].Kind == PlaceKind.Customer)
                 {
@@ -52,6 +54,6 @@ public sealed record PackageBalance(int Packages, Mass Made, Mass Stock, Mass He
             }
         }
 
-        return new PackageBalance(count, made, stock, held, shipped, used);
+        return new PackageBalance(count, made, stock, held, shipped, used, returned);
     }
 }

@@ -26,7 +26,7 @@ public static class RecallFiles
         var asked = RecallVisit.Of(visit, context.Request.Query);
         return asked.Sight is not { } sight ? Bad(asked)
             : Results.File(
-                RecallPackPdf.Pack(RecallNotice.Draft, sight.Outcome, sight.Net, sight.Deliveries, sight.Words, [.. sight.Outcome.Unknown.Select(u => RecallWords.Of(u, visit.Units))], Head(visit, clock), size),
+                RecallPackPdf.Pack(RecallNotice.Draft, sight.Outcome, sight.Net, sight.Deliveries, sight.Words, [.. sight.Outcome.Unknown.Select(u => RecallWords.Of(u, visit.Units, visit.Say))], Head(visit, clock), size),
                 "application/pdf", $"recall-draft-{size.Name}.pdf");
     }
 

@@ -27,7 +27,7 @@ public static class RecallLists
     /// <summary>The nets beside each other.</summary>
     public static (TakenList? List, string Why) Nets(Visit visit, HttpContext context, ListAsk ask) => Of(visit, context, sight => new ListOf<(Net Net, decimal? Cost)>()
         .Text("net", n => RecallWords.Of(n.Net.Kind)).Whole("packages", n => n.Net.Packages.Count, origin: ListOrigin.Reckoned).Mass("whole", ListOrigin.Reckoned, n => n.Net.Balance.Made).Mass("in stock", ListOrigin.Reckoned, n => n.Net.Balance.Stock)
-        .Mass("of it held", ListOrigin.Reckoned, n => n.Net.Balance.Held).Mass("shipped", ListOrigin.Reckoned, n => n.Net.Balance.Shipped).Mass("used", ListOrigin.Reckoned, n => n.Net.Balance.Used).Whole("customers", n => n.Net.Consignees.Count, origin: ListOrigin.Reckoned)
+        .Mass("of it held", ListOrigin.Reckoned, n => n.Net.Balance.Held).Mass("shipped", ListOrigin.Reckoned, n => n.Net.Balance.Shipped).Mass("used", ListOrigin.Reckoned, n => n.Net.Balance.Used).Mass("of the whole, came back", ListOrigin.Reckoned, n => n.Net.Balance.Returned).Whole("customers", n => n.Net.Consignees.Count, origin: ListOrigin.Reckoned)
         .Reckoned("suspect inside, expected", ListUnit.Kilogram, n => n.Net.ExpectedInside / 1000).Reckoned("suspect outside, expected", ListUnit.Kilogram, n => n.Net.ExpectedOutside / 1000)
         .Reckoned("chance of missing", ListUnit.Percent, n => 100 * n.Net.ChanceOfMissing).Whole("packages that can be missed under some outflow", n => n.Net.CanBeMissed, origin: ListOrigin.Reckoned).Number("cost at the prices typed, money", ListOrigin.Reckoned, null, n => n.Cost)
         .List("recall-nets", "How wide a recall can be cast", sight.Outcome.Nets.Zip(sight.Costs, (net, cost) => (net, cost.Cost))));
@@ -45,7 +45,7 @@ public static class RecallLists
 
     /// <summary>What is still unknown.</summary>
     public static (TakenList? List, string Why) Unknown(Visit visit, HttpContext context, ListAsk ask) => Of(visit, context, sight => new ListOf<StillUnknown>()
-        .Text("what", u => RecallWords.Heading(u.Kind)).Text("place", u => u.Place?.Code).Reckoned("up to", ListUnit.Kilogram, u => u.Grams / 1000).Text("others", u => string.Join(", ", u.Others.Select(o => o.Code))).Text("what to do", u => RecallWords.Of(u, visit.Units))
+        .Text("what", u => RecallWords.Heading(u.Kind)).Text("place", u => u.Place?.Code).Reckoned("up to", ListUnit.Kilogram, u => u.Grams / 1000).Moment("from", u => u.From).Moment("until", u => u.Until).Text("others", u => string.Join(", ", u.Others.Select(o => o.Code))).Text("what to do", u => RecallWords.Of(u, visit.Units, visit.Say))
         .List("recall-unknown", "What is still unknown", sight.Outcome.Unknown));
 
     private static (TakenList? List, string Why) Of(Visit visit, HttpContext context, Func<RecallSight, TakenList> list)

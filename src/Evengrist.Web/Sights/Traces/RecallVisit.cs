@@ -41,7 +41,8 @@ public sealed record RecallVisit(RecallAsk Ask, RecallSight? Sight, IReadOnlyLis
         }
 
         string? nothing = null;
-        var sight = mill.Ask(view => RecallSight.Of(view, ask, ask.Question(starts.Starts, asOf), starts.Words, out nothing));
+        var sight = mill.Ask(view => RecallSight.Of(view, ask, ask.Question(starts.Starts, asOf), [.. starts.Words, ask.Bounds.Words], out nothing));
+        sight = sight is null ? null : sight with { Outcome = RecallGaps.With(mill, sight.Outcome) };
         return new RecallVisit(ask, sight, nothing is null ? [] : [nothing]);
     }
 

@@ -58,6 +58,7 @@ public static class TraceWords
             PlaceKind.Elevator => "field unknown",
             PlaceKind.Opening => "stock when the ledger began; origin unknown",
             PlaceKind.Gain => "found at a count; origin unknown",
+            PlaceKind.Customer => "came back from a customer; which package it was is not recorded",
             PlaceKind.Water => "water",
             PlaceKind.AdditiveLot => root.Origin.Name.Length > 0 ? root.Origin.Name : "additive",
             _ => root.Origin.Of,

@@ -41,7 +41,7 @@ internal static class BoundsModel
             }
         }
 
-        return new BoundsOutcome(asOf, traced, packages, Joint(book, rows, traced), walk.Unexplained);
+        return new BoundsOutcome(asOf, traced, packages, Joint(book, rows, traced), [.. walk.Stage.Stays(asOf.ToMicros()).Select(s => new Stay(book[new PlaceId(s.Place)], Micros.ToInstant(s.From), Micros.ToInstant(s.Until), Math.Min(s.Most, traced.Most)))], walk.Unexplained);
     }
 
     // What is for certain elsewhere cannot be here, and what can be nowhere else must be.

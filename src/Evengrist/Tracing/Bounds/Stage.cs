@@ -16,6 +16,7 @@ internal sealed class Stage
     private readonly List<int> touched = [];
     private readonly StretchOrder order;
     private readonly Levels levels;
+    private readonly Dictionary<int, (long From, long Until, double Most)> stays = [];
     private Batch[] outs = new Batch[16];
     private double[] draws = new double[16];
 
@@ -51,7 +52,11 @@ internal sealed class Stage
         }
     }
 
-    public void Clear(int place) => held[place] = null;
+    public void Clear(int place, long now) => Leave(place, now);
+
+    /// <summary>Places of the plant it can have been in, when, and how much of it can have come there; by number.</summary>
+    public IEnumerable<(int Place, long From, long Until, double Most)> Stays(long now) => stays.Where(s => s.Value.Most >= 1)
+        .Select(s => (s.Key, s.Value.From, Until: held[s.Key] is null ? s.Value.Until : now, s.Value.Most)).OrderBy(s => s.Key);
 
     public void NoteBeginning(Carried flow)
     {
@@ -126,8 +131,26 @@ internal sealed class Stage
             isClosed[place] = false;
             if (held[place] is { } holds && (holds.Grams < NothingLeft || holds.IsClean(Nothing)))
             {
-                held[place] = null;
+                Leave(place, next);
             }
+        }
+    }
+
+    private void Leave(int place, long now)
+    {
+        held[place] = null;
+        if (stays.TryGetValue(place, out var stay))
+        {
+            stays[place] = stay with { Until = now };
+        }
+    }
+
+    private void Come(int place, in Batch into, long now)
+    {
+        if (into.Most > 0 && book[new PlaceId(place)].Kind.IsFixed())
+        {
+            var stay = stays.GetValueOrDefault(place, (now, now, 0));
+            stays[place] = stay with { Most = stay.Most + into.Most };
         }
     }
 
@@ -190,6 +213,8 @@ internal sealed class Stage
 
             held[place] = make(book[new PlaceId(place)], Math.Max(0, before));
         }
+
+        Come(place, into, now);
 
         // A place that has not enough gives what it has; the flow makes up for it when there is more.
         var there = held[place]!.Grams + into.Grams;

@@ -76,7 +76,7 @@ internal sealed class Walk
             next = Begin(next, moment);
             for (; empty < schedule.Empties.Count && schedule.Empties[empty].At <= moment; empty++)
             {
-                stage.Clear(schedule.Empties[empty].Place);
+                stage.Clear(schedule.Empties[empty].Place, moment);
             }
         }
     }

@@ -6,7 +6,7 @@ using NodaTime;
 namespace Evengrist.Tracing.Recall;
 
 /// <summary>Gathers what a recall does not know.</summary>
-internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
+internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf, Unread unread)
 {
     public IEnumerable<StillUnknown> Of(IReadOnlyList<RecallPackage> packages, IReadOnlyList<RecallWhere> where, BoundsOutcome bounds)
     {
@@ -16,6 +16,11 @@ internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
             {
                 yield return new StillUnknown(origin.Kind == PlaceKind.Elevator ? UnknownKind.FieldBehindElevator : UnknownKind.OriginUnknown, origin, null, []);
             }
+        }
+
+        foreach (var unknown in question.Starts.Where(s => s.Place.Kind == PlaceKind.AdditiveLot).SelectMany(s => new Doses(book, asOf).Missing(s.Place)).Concat(unread.All()))
+        {
+            yield return unknown;
         }
 
         foreach (var row in where)
@@ -36,7 +41,12 @@ internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
 
         foreach (var package in packages)
         {
-            var (onward, parts, returned) = Onward(package.Place);
+            var (onward, parts, returned, line) = Onward(package.Place);
+            if (line is { } off)
+            {
+                yield return new StillUnknown(UnknownKind.Flushed, package.Place, Math.Max(package.Grams.Most, package.Bound.Most), [off]) { From = package.Made };
+            }
+
             if (package.Place.Kind == PlaceKind.ReworkTote || onward.Any(p => p.Kind.IsFixed() || p.Kind == PlaceKind.ReworkTote))
             {
                 yield return new StillUnknown(UnknownKind.Rework, package.Place, Math.Max(package.Grams.Most, package.Bound.Most), [.. onward.Where(p => p.Kind.Role() != PlaceRole.Sink)]);
@@ -47,9 +57,9 @@ internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
                 yield return new StillUnknown(UnknownKind.PartLeft, package.Place, Math.Max(package.Grams.Most, package.Bound.Most), onward);
             }
 
-            if (returned is { } customer)
+            if (returned is { } back)
             {
-                yield return new StillUnknown(UnknownKind.Returned, package.Place, package.Bound.Most, [customer]);
+                yield return new StillUnknown(UnknownKind.Returned, package.Place, Math.Max(package.Grams.Most, package.Bound.Most), [book[back.From]]) { From = back.At };
             }
         }
 
@@ -69,11 +79,11 @@ internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
         return book.MovementsOf(start.Place.Id).Select(i => book.Movements[i]).Where(m => m.To == start.Place.Id && m.At <= asOf).Select(m => book[m.From]).Where(p => p.Kind.Role() == PlaceRole.Source);
     }
 
-    // Where it went, whether it went in parts or part of it stayed, and the customer it came back from.
-    private (Place[] Onward, bool InParts, Place? Returned) Onward(Place package)
+    // Where it went, whether it went in parts or part of it stayed, how it came back from a customer, and for a tote the line it was filled from.
+    private (Place[] Onward, bool InParts, Movement? Returned, Place? OffLine) Onward(Place package)
     {
         var onward = new List<Place>();
-        var (leaves, returned) = (0, (Place?)null);
+        var (leaves, returned, line) = (0, (Movement?)null, (Place?)null);
         foreach (var index in book.MovementsOf(package.Id))
         {
             var movement = book.Movements[index];
@@ -89,10 +99,14 @@ internal sealed class Gaps(Book book, RecallQuestion question, Instant asOf)
             }
             else if (book[movement.From].Kind == PlaceKind.Customer)
             {
-                returned = book[movement.From];
+                returned = movement;
+            }
+            else if (package.Kind == PlaceKind.ReworkTote && book[movement.From].Kind == PlaceKind.PackingLine)
+            {
+                line = book[movement.From];
             }
         }
 
-        return ([.. onward.DistinctBy(p => p.Id)], leaves > 1 || (leaves == 1 && book.StockOf(package.Id, asOf) > Mass.Zero), returned);
+        return ([.. onward.DistinctBy(p => p.Id)], leaves > 1 || (leaves == 1 && book.StockOf(package.Id, asOf) > Mass.Zero), returned, line);
     }
 }

@@ -73,8 +73,15 @@ internal sealed class RecallModel(Book book, RecallQuestion question, Instant as
         var rows = Where(where, bounds);
         var empty = new Spread(traced, beliefs);
         return new RecallOutcome(question, asOf, beliefs, empty, bounds.Traced, packages, rows, nets.All(), nets.Curve(), passages,
-            [.. new Gaps(book, question, asOf).Of(packages, rows, bounds)], null);
+            [.. new Gaps(book, question, asOf, new Unread(book, [.. Began(bounds), .. bounds.Stays], Trucks(passages))).Of(packages, rows, bounds)], null) { Stays = bounds.Stays };
     }
+
+    // What left a place of the plant in a span was there in it.
+    private IEnumerable<Stay> Began(BoundsOutcome bounds) => question.Starts.Where(s => s.Place.Kind.IsFixed()).GroupBy(s => s.Place.Id).Where(g => bounds.Stays.All(b => b.Place.Id != g.Key))
+        .Select(g => new Stay(book[g.Key], g.Min(s => s.From) ?? Instant.FromUnixTimeTicks(0), Instant.Min(asOf, g.Max(s => s.Until) ?? asOf), bounds.Traced.Most));
+
+    private (Place Truck, double Grams)[] Trucks(Passage[] passages) => [.. passages.Where(p => p.Place.Kind == PlaceKind.Truck)
+        .Select(p => (p.Place, book.MovementsOf(p.Place.Id).Select(i => book.Movements[i]).Where(m => m.To == p.Place.Id && m.Until <= asOf).Sum(m => (double)m.Mass.Grams) * p.Share))];
 
     private RecallPackage Package(PlaceId id, double[] each, Bound bound, double weight)
     {
@@ -84,7 +91,7 @@ internal sealed class RecallModel(Book book, RecallQuestion question, Instant as
             chance += each[h] > threshold ? beliefs[h].Weight / weight : 0;
         }
 
-        var mass = Mass.Zero;
+        var (mass, sent, back) = (Mass.Zero, Mass.Zero, Mass.Zero);
         Instant? made = null;
         Movement? left = null;
         foreach (var index in book.MovementsOf(id))
@@ -92,16 +99,20 @@ internal sealed class RecallModel(Book book, RecallQuestion question, Instant as
             var movement = book.Movements[index];
             if (movement.To == id && movement.Until <= asOf)
             {
-                mass += movement.Mass;
+                // What came back from a customer is here again, and was not filled anew where it had been filled before.
+                var returned = book[movement.From].Kind == PlaceKind.Customer;
+                (mass, back) = returned ? (mass, back + movement.Mass) : (mass + movement.Mass, back);
+                left = returned && back >= sent ? null : left;
                 made ??= movement.Until;
             }
             else if (movement.From == id && movement.At <= asOf && movement.Mass > Mass.Zero)
             {
                 left = movement;
+                sent += book[movement.To].Kind == PlaceKind.Customer ? movement.Mass : Mass.Zero;
             }
         }
 
-        return new RecallPackage(book[id], mass, made ?? asOf, new Spread(each, beliefs), bound, Math.Min(1, chance), left is { } gone ? book[gone.To] : null, left?.At, book.HoldOn(id, asOf));
+        return new RecallPackage(book[id], mass > Mass.Zero ? mass : back, made ?? asOf, new Spread(each, beliefs), bound, Math.Min(1, chance), left is { } gone ? book[gone.To] : null, left?.At, book.HoldOn(id, asOf));
     }
 
     private RecallWhere[] Where(Whereabouts[] where, BoundsOutcome bounds)

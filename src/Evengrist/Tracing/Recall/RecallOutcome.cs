@@ -20,6 +20,9 @@ public sealed record RecallOutcome(
     RecallQuestion Question, Instant AsOf, IReadOnlyList<Belief> Beliefs, Spread Traced, Bound Bound, IReadOnlyList<RecallPackage> Packages, IReadOnlyList<RecallWhere> Where,
     IReadOnlyList<Net> Nets, IReadOnlyList<NetPoint> Curve, IReadOnlyList<Passage> Passages, IReadOnlyList<StillUnknown> Unknown, string? Nothing)
 {
+    /// <summary>Places of the plant it can have been in under any outflow, and when; by number.</summary>
+    public IReadOnlyList<Stay> Stays { get; init; } = [];
+
     /// <summary>Share of what was traced that is accounted for, under each hypothesis.</summary>
     public IReadOnlyList<double> AccountedFor => Beliefs.Select((_, h) => Traced.Each[h] > 0 ? Where.Sum(w => w.Grams.Each[h]) / Traced.Each[h] : 1).ToArray();
 

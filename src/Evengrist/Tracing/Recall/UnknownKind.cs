@@ -30,6 +30,21 @@ public enum UnknownKind
     /// <summary>Grams taken from places that by the ledger held none; counted as not suspect.</summary>
     Unexplained,
 
+    /// <summary>A store it lay in whose level nobody took in a span: what lay there is in less out as recorded.</summary>
+    LevelNotRead,
+
+    /// <summary>A truck without gross and tare: its kilograms are as stated, not as weighed.</summary>
+    WeightNotRead,
+
+    /// <summary>Stock found or missed at a count where it lay: inferred, not moved; when and where it came or went is unknown.</summary>
+    FoundByCount,
+
+    /// <summary>A place an additive lot was fed into that ran while no dose was recorded: whether the feeder stood or its record is missing is unknown.</summary>
+    DoseNotRecorded,
+
+    /// <summary>Flushed, swept or left over off a packing line, under no lot.</summary>
+    Flushed,
+
     /// <summary>Still under way or in a place of the plant: not packed yet.</summary>
     NotPackedYet,
 }
