@@ -21,6 +21,22 @@ public sealed record ReleaseAnswer(string Load, string Consignee, DateTimeOffset
     }
 }
 
+/// <summary>A release record with the sources of its ingredients, 21 CFR 1.345(b); kilograms reckoned.</summary>
+/// <param name="Record">The record.</param>
+/// <param name="Sources">Its sources, the largest first.</param>
+public sealed record SourcedReleaseAnswer(ReleaseAnswer Record, IReadOnlyList<ReleaseSourceAnswer> Sources)
+{
+    /// <summary>It in plain values.</summary>
+    public static SourcedReleaseAnswer Of(ReleaseRecord record, IReadOnlyList<ReleaseSource> sources)
+    {
+        ArgumentNullException.ThrowIfNull(sources);
+        return new(ReleaseAnswer.Of(record), [.. sources.Select(s => new ReleaseSourceAnswer(s.Origin.Code, s.Origin.Kind.ToString(), s.Origin.Of, s.Truck?.Code ?? "", Math.Round(s.ExpectedKilograms, 3), Math.Round(s.MostKilograms, 3)))]);
+    }
+}
+
+/// <summary>A source of what was released.</summary>
+public sealed record ReleaseSourceAnswer(string Origin, string Kind, string Of, string Truck, double ExpectedKilograms, double MostKilograms);
+
 /// <summary>What of one lot was released together.</summary>
 public sealed record ReleasedLotAnswer(string Food, string Lot, string PackedAs, long Grams, IReadOnlyList<string> Packages);
 

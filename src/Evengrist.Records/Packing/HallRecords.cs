@@ -1,5 +1,6 @@
 using Evengrist.Ledger;
 using Evengrist.Packing.Boards;
+using Evengrist.Packing.Lines;
 using Evengrist.Packing.Orders;
 using Evengrist.Packing.Products;
 using Evengrist.Quantities;
@@ -20,11 +21,11 @@ public static class HallRecords
         ArgumentNullException.ThrowIfNull(mill);
         var (products, book, campaigns) = (Products.Newest(mill).Select(k => k.Product).ToArray(), KeepLineBook.Newest(mill).Book, KeepMillCampaigns.Newest(mill).Campaigns);
         var kept = PackingPlans.InForce(mill, at)?.Plan;
-        var cleaned = CleanDowns.All(mill).Select(c => c.Clean).Where(c => c.At <= at && !c.IsRefuted).ToArray();
+        CleanDown[] cleaned = [.. CleanDowns.All(mill).Select(c => c.Clean)];
         var orders = Standings(mill, at);
         return mill.Ask(view => new RunQuestion(
             at, orders, products, book,
-            [.. book.Lines.Where(l => view.Book.Find(l.Code) is not null).Select(l => new LineNow(l.Code, Last(view.Book, products, view.Book.Named(l.Code), at) is { } last && !cleaned.Any(c => c.Line == l.Code && c.At >= last.At) ? last.Product : null))],
+            [.. book.Lines.Where(l => view.Book.Find(l.Code) is not null).Select(l => new LineNow(l.Code, Last(view.Book, products, view.Book.Named(l.Code), at) is { } last && !IsCleaned(cleaned, l.Code, last.At, at) ? last.Product : null))],
             [.. Bins(view.Book).Select(b => new BinNow(b.Code, b.Material, (double)view.Book.StockOf(b.Id, at).Tonnes, (double)(b.Capacity ?? Mass.FromTonnes(10_000)).Tonnes, Fed(view.Book, b)))], campaigns, mill.Settings.Zone) { Kept = kept });
     }
 
@@ -47,16 +48,27 @@ public static class HallRecords
         ArgumentNullException.ThrowIfNull(mill);
         Product[] products = [.. Products.Newest(mill).Select(k => k.Product)];
         var last = mill.Ask(view => view.Book.Find(line) is { Kind: PlaceKind.PackingLine } place ? Last(view.Book, products, place, at) : null);
-        return last is null || CleanDowns.All(mill).Any(c => c.Clean.Line.Equals(line, StringComparison.OrdinalIgnoreCase) && c.Clean.At >= last.Value.At && c.Clean.At <= at && !c.Clean.IsRefuted) ? null : last.Value.Product;
+        return last is null || IsCleaned(CleanDowns.All(mill).Select(c => c.Clean), line, last.Value.At, at) ? null : last.Value.Product;
     }
 
+    // Cleaned down by a moment after what was packed last, and no laboratory found otherwise.
+    private static bool IsCleaned(IEnumerable<CleanDown> all, string line, Instant last, Instant at) => all.Any(c => c.Line.Equals(line, StringComparison.OrdinalIgnoreCase) && c.At >= last && c.At <= at && !c.IsRefuted);
+
     /// <summary>The flour bins that feed a packing line, by code.</summary>
-    public static IReadOnlyList<FlourBinNow> Bins(Mill mill, Instant at)
+    /// <param name="mill">The mill.</param>
+    /// <param name="at">The moment.</param>
+    /// <param name="layered">Whether their layers are reckoned too; without them it is quicker, and there are none.</param>
+    public static IReadOnlyList<FlourBinNow> Bins(Mill mill, Instant at, bool layered = true)
     {
         ArgumentNullException.ThrowIfNull(mill);
         return mill.Ask(view =>
         {
             var flows = new PlaceFlows(view.Book);
+            if (!layered)
+            {
+                return Bins(view.Book).Select(bin => Bin(view.Book, flows, bin, at, [])).ToArray();
+            }
+
             var reckoning = view.Reckoning(Outflow.FirstInFirstOut);
             var snapshot = reckoning.At(at);
             return Bins(view.Book).Select(bin => Bin(view.Book, flows, bin, at, [.. snapshot.ContentOf(bin.Id).Where(l => l.Grams > 0).Select(l => (reckoning.Parcels[l.Parcel].From, reckoning.Parcels[l.Parcel].Until, l.Grams / 1e6))])).ToArray();

@@ -3,10 +3,10 @@ using Evengrist.Packing.Dispatch;
 using Evengrist.Plant.Answers;
 using Evengrist.Records;
 using Evengrist.Records.Packing.Dispatch;
+using Evengrist.Web.Sights.Bins;
 using Evengrist.Web.Sights.Dispatch;
 using Evengrist.Web.Start;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Evengrist.Web.Api;
 
@@ -27,6 +27,8 @@ public static class DispatchApi
             .WithDescription("""{ "code": "P-…", "reason": "…", "point": "clean", "good": "yes", "previous": "flour", "wash": "…", "celsius": "4", "seals": "4711 4712", "at": "2026-01-14T10:40" }; only the fields of the act count; at: mill time or with an offset, now when left out. Sent twice, a departure is written once""")
             .Produces<DispatchAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status409Conflict);
         dispatch.MapGet("releases", Releases).WithSummary("Release records (21 CFR 1.345) of a span of days, with what each lacks").Produces<ReleaseAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
+        dispatch.MapGet("releases/{load}", (MillDoor door, string load) => ReleaseSources.RecordOf(door.Mill!, load) is { } record ? Results.Ok(SourcedReleaseAnswer.Of(record, ReleaseSources.Of(door.Mill!, record)))
+            : Results.Problem($"No load {load} has left. GET /api/dispatch/releases lists what did by day.", statusCode: StatusCodes.Status404NotFound, title: "No such record")).WithSummary("The release record of one load with the sources of its ingredients (21 CFR 1.345(b))").Produces<SourcedReleaseAnswer>().ProducesProblem(StatusCodes.Status404NotFound);
         dispatch.MapGet("consignees", (MillDoor door) => Results.Content($"[{string.Join(",", Consignees.All(door.Mill!).Select(c => c.ToJson()))}]", "application/json")).WithSummary("Cards of consignees, each in its newest version");
         dispatch.MapPost("consignees", (Delegate)KeepAsync).WithSummary("Keep a consignee's card as its next version; say who with ?by=").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
     }
@@ -38,14 +40,13 @@ public static class DispatchApi
             return ApiMoment.Bad(asof);
         }
 
-        var read = string.IsNullOrWhiteSpace(day) ? ParseResult<LocalDate>.ForValue(at.InZone(door.Mill.Settings.Zone).Date) : LocalDatePattern.Iso.Parse(day.Trim());
-        if (!read.Success)
+        if ((string.IsNullOrWhiteSpace(day) ? at.InZone(door.Mill.Settings.Zone).Date : TypedDay.Read(day)) is not { } asked)
         {
-            return MixApi.Refuse([$"“{day}” is no day: write it like 2026-01-14."], "Not asked rightly");
+            return MixApi.Refuse([TypedDay.None(day)], "Not asked rightly");
         }
 
         var papers = RampPapers.Of(door.Mill);
-        return Results.Ok(papers.Loads.Where(l => l.Day == read.Value).Select(l => Answer(SeenLoad.Of(door.Mill, papers, l, at))).ToArray());
+        return Results.Ok(papers.Loads.Where(l => l.Day == asked).Select(l => Answer(SeenLoad.Of(door.Mill, papers, l, at))).ToArray());
     }
 
     private static IResult Load(MillDoor door, IClock clock, string number, [Description(ApiMoment.Says)] string? asof) =>

@@ -71,7 +71,7 @@ public static class LabelsApi
         var found = Of(door, clock, pallet);
         if (LabelSize.Find(size) is not { } sheet || found.Facts is null)
         {
-            return MixApi.Refuse(found.Facts is null ? found.Against : [$"\"{size}\" is no label. Ask for a6 or 4x6."], "No label");
+            return MixApi.Refuse(found.Facts is null ? found.Against : [LabelSize.None(size)], "No label");
         }
 
         var label = PalletLabel.Draw(found.Facts, sheet, found.Facts.Made.Year);

@@ -88,7 +88,7 @@ internal static class PackingHallApi
     }
 
     private static IResult Bins(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)
-        : Results.Ok(HallRecords.Bins(door.Mill!, at).Select(b => new FlourBinAnswer(b.Place.Code, b.Place.Material, b.Level.Tonnes, b.Place.Capacity?.Tonnes, b.InTonnesPerHour, b.OutTonnesPerHour, b.NetUncertainty, b.MinutesToEmpty, b.MinutesToFull, b.MinutesUncertainty)).ToArray());
+        : Results.Ok(HallRecords.Bins(door.Mill!, at, layered: false).Select(b => new FlourBinAnswer(b.Place.Code, b.Place.Material, b.Level.Tonnes, b.Place.Capacity?.Tonnes, b.InTonnesPerHour, b.OutTonnesPerHour, b.NetUncertainty, b.MinutesToEmpty, b.MinutesToFull, b.MinutesUncertainty)).ToArray());
 
     private static IResult Packaging(MillDoor door, IClock clock, string lot, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)
         : PackagingUses.UsesOf(door.Mill!, lot) is { Count: > 0 } uses ? Results.Ok(new PackagingAnswer([.. uses.Select(PackagingUseAnswer.Of)], [.. PackagingUses.PalletsOf(door.Mill!, lot, at).Select(p => p.Pallet.Code)]))

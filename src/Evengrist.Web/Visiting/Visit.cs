@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Evengrist.Plant.Prints;
 using Evengrist.Quantities;
 using Evengrist.Records;
 using Evengrist.Web.Start;
@@ -36,6 +37,9 @@ public sealed partial class Visit(IHttpContextAccessor accessor, MillDoor door, 
 
     /// <summary>The name this browser's facts carry; null until it is chosen.</summary>
     public string? Name => Context.Kept(Choices.Name) is { Length: <= Choices.LongestName } name ? name : null;
+
+    /// <summary>The head of what is printed for this visit.</summary>
+    public PrintHead Head => new(Settings.Name, Settings.IsDemonstration, Zone, Units, clock.GetCurrentInstant());
 
     /// <summary>What is said where the name went while a form was filled in.</summary>
     public const string Nameless = "Nobody is named: say who you are (in another tab, so that nothing typed is lost) and send it again.";

@@ -14,4 +14,7 @@ public sealed record LabelSize(string Name, double Width, double Height)
 
     /// <summary>The size of a name, case not mattering, A6 for an empty one; null where there is none.</summary>
     public static LabelSize? Find(string? name) => string.IsNullOrWhiteSpace(name) ? A6 : new[] { A6, FourBySix }.FirstOrDefault(s => s.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>What is said of a name that is none.</summary>
+    public static string None(string? name) => $"\"{name}\" is no label. Ask for a6 or 4x6.";
 }

@@ -34,7 +34,7 @@ public sealed record FeedTote(string Tote, string Bin, Mass? Mass = null, Instan
         }
 
         var findings = ReworkModel.Of(seen!.Tote, ReworkLedger.Run(mill, bin!.Material, who.At), KeepReworkRules.Newest(mill).Rules).Findings;
-        if (findings.Any(f => f.Weight == FindingWeight.Stop) || (who.Reason.Length == 0 && findings.Any(f => f.Weight == FindingWeight.Ask)))
+        if (LoadFinding.Bar(findings, who.Reason))
         {
             return (false, findings);
         }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Evengrist.Packing.Dispatch;
+using Evengrist.Web.Sights.Bins;
 using NodaTime.Text;
 
 namespace Evengrist.Web.Sights.Dispatch;
@@ -51,18 +52,18 @@ public sealed class CardForm
     internal ConsigneeCard? Read(string? by, out IReadOnlyList<string> faults)
     {
         static string Line(string? text) => text?.Trim() ?? "";
-        var confirmed = LocalDatePattern.Iso.Parse(Line(Confirmed));
+        var confirmed = TypedDay.Read(Confirmed);
         var days = 0;
         faults =
         [
-            .. Line(Confirmed).Length == 0 || confirmed.Success ? Array.Empty<string>() : [$"“{Confirmed}” is no day. Write it like 2026-01-14."],
+            .. Line(Confirmed).Length == 0 || confirmed is not null ? Array.Empty<string>() : [TypedDay.None(Confirmed)],
             .. Line(LeastDaysLeft).Length == 0 || int.TryParse(Line(LeastDaysLeft), NumberStyles.None, CultureInfo.InvariantCulture, out days) ? Array.Empty<string>() : [$"“{LeastDaysLeft}” is no number of days."],
             .. Line(Use).Length == 0 || (Enum.TryParse<ConsigneeUse>(Line(Use), out var read) && Enum.IsDefined(read)) ? Array.Empty<string>() : [$"“{Use}” is nothing a consignee does: {string.Join(", ", Enum.GetNames<ConsigneeUse>())}."],
         ];
         return faults.Count > 0 ? null : new ConsigneeCard(Line(Code), Line(Name))
         {
             Address = Line(Address), Contact = Line(Contact), Phone = Line(Phone), RecallPhone = Line(RecallPhone), Fax = Line(Fax) is { Length: > 0 } fax ? fax : null, Email = Line(Email) is { Length: > 0 } mail ? mail : null,
-            Use = Line(Use).Length > 0 ? Enum.Parse<ConsigneeUse>(Line(Use)) : ConsigneeUse.Unknown, LeastDaysLeft = days, Confirmed = confirmed.Success ? confirmed.Value : null, ConfirmedBy = confirmed.Success ? by?.Trim() ?? "" : "",
+            Use = Line(Use).Length > 0 ? Enum.Parse<ConsigneeUse>(Line(Use)) : ConsigneeUse.Unknown, LeastDaysLeft = days, Confirmed = confirmed, ConfirmedBy = confirmed is not null ? by?.Trim() ?? "" : "",
         };
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Evengrist.Packing.Dispatch;
+using Evengrist.Web.Sights.Bins;
 using NodaTime.Text;
 
 namespace Evengrist.Web.Sights.Dispatch;
@@ -51,10 +52,10 @@ public sealed class PlanForm
     internal DispatchLoad? Read(out IReadOnlyList<string> faults)
     {
         var (found, lines) = (new List<string>(), new List<PlannedFlour>());
-        var day = LocalDatePattern.Iso.Parse((Day ?? "").Trim());
-        if (!day.Success || day.Value.Year is < 1900 or > 9000)
+        var day = TypedDay.Read(Day);
+        if (day is null)
         {
-            found.Add($"“{Day}” is no day. Write it like 2026-01-14.");
+            found.Add(TypedDay.None(Day));
         }
 
         foreach (var line in (Planned ?? "").Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
@@ -71,7 +72,7 @@ public sealed class PlanForm
         }
 
         faults = found;
-        return found.Count > 0 ? null : new DispatchLoad(Number?.Trim() ?? "", day.Value, Consignee?.Trim() ?? "")
+        return found.Count > 0 ? null : new DispatchLoad(Number?.Trim() ?? "", day!.Value, Consignee?.Trim() ?? "")
         {
             Carrier = Carrier?.Trim() ?? "", Trailer = Trailer?.Trim() ?? "", Driver = Driver?.Trim() ?? "", IsTanker = Tanker == "true",
             Orders = Named, Planned = lines,

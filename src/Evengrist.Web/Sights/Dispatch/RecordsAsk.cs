@@ -1,6 +1,6 @@
 using Evengrist.Records.Packing.Dispatch;
+using Evengrist.Web.Sights.Bins;
 using NodaTime;
-using NodaTime.Text;
 
 namespace Evengrist.Web.Sights.Dispatch;
 
@@ -18,14 +18,12 @@ internal sealed record RecordsAsk(LocalDate From, LocalDate Until, Instant Begin
         var (today, faults) = (asOf.InZone(zone).Date, new List<string>());
         LocalDate Read(string? text, LocalDate otherwise)
         {
-            var read = LocalDatePattern.Iso.Parse((text ?? "").Trim());
-            if (!string.IsNullOrWhiteSpace(text) && (!read.Success || read.Value.Year is < 1900 or > 9000))
+            if (!string.IsNullOrWhiteSpace(text) && TypedDay.Read(text) is null)
             {
-                faults.Add($"“{text.Trim()}” is no day. Write it like 2026-01-14.");
-                return otherwise;
+                faults.Add(TypedDay.None(text));
             }
 
-            return string.IsNullOrWhiteSpace(text) ? otherwise : read.Value;
+            return TypedDay.Read(text) ?? otherwise;
         }
 
         var last = Read(until, today);

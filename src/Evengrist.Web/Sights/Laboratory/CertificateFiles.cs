@@ -3,7 +3,6 @@ using Evengrist.Laboratory.Certificates;
 using Evengrist.Plant.Prints;
 using Evengrist.Records.Laboratory;
 using Evengrist.Web.Visiting;
-using NodaTime;
 
 namespace Evengrist.Web.Sights.Laboratory;
 
@@ -18,7 +17,7 @@ public static class CertificateFiles
         app.MapGet("/laboratory/certificates/keys/{id}.pem", (Visit visit, string id) => CertificateKeys.All(visit.Mill).FirstOrDefault(k => k.Id == id) is { } key ? Results.Text(key.Pem, "application/x-pem-file") : Results.NotFound()).ExcludeFromDescription();
     }
 
-    private static IResult Pdf(Visit visit, IClock clock, string number, string? version, string? paper)
+    private static IResult Pdf(Visit visit, string number, string? version, string? paper)
     {
         if (PaperSize.Find(paper) is not { } size)
         {
@@ -30,9 +29,7 @@ public static class CertificateFiles
             return Results.NotFound();
         }
 
-        var settings = visit.Settings;
-        var head = new PrintHead(settings.Name, settings.IsDemonstration, settings.Zone, visit.Units, clock.GetCurrentInstant());
-        return Results.File(CertificatePdf.Write(certificate, IssuedCertificates.Find(visit.Mill, number)!.Version, head, size), "application/pdf", $"certificate-{certificate.Number}-{certificate.Version}-{size.Name}.pdf");
+        return Results.File(CertificatePdf.Write(certificate, IssuedCertificates.Find(visit.Mill, number)!.Version, visit.Head, size), "application/pdf", $"certificate-{certificate.Number}-{certificate.Version}-{size.Name}.pdf");
     }
 
     private static IResult Json(Visit visit, string number, string? version) =>

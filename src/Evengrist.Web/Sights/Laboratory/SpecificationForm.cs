@@ -2,6 +2,7 @@ using Evengrist.Laboratory.Conformity;
 using Evengrist.Laboratory.Specifications;
 using Evengrist.Records;
 using Evengrist.Records.Laboratory;
+using Evengrist.Web.Sights.Bins;
 using NodaTime;
 using NodaTime.Text;
 
@@ -69,9 +70,8 @@ public sealed class SpecificationForm
         LocalDate? from = null;
         if (!string.IsNullOrWhiteSpace(ValidFrom))
         {
-            var read = LocalDatePattern.Iso.Parse(ValidFrom.Trim());
-            from = read.Success && read.Value.Year is >= 1900 and <= 9000 ? read.Value : null;
-            faults.AddRange(from is null ? [$"Holds from: “{ValidFrom.Trim()}” is no day; write it like 2026-01-14."] : Array.Empty<string>());
+            from = TypedDay.Read(ValidFrom);
+            faults.AddRange(from is null ? [$"Holds from: {TypedDay.None(ValidFrom)}"] : Array.Empty<string>());
         }
 
         SpecificationItem[] items = [.. Rows.Index().Where(r => !r.Item.Out && !r.Item.IsEmpty).Select(r => r.Item.Read(r.Index + 1, faults)).OfType<SpecificationItem>()];

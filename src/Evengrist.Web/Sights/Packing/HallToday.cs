@@ -63,7 +63,7 @@ public static class HallToday
 
     private static IEnumerable<Waiting> Bins(Mill mill, Instant at)
     {
-        foreach (var bin in HallRecords.Bins(mill, at))
+        foreach (var bin in HallRecords.Bins(mill, at, layered: false))
         {
             if ((bin.MinutesToEmpty ?? bin.MinutesToFull) is { } minutes && minutes <= 60 * BinHours)
             {

@@ -1,7 +1,6 @@
 using Evengrist.Plant.Prints;
 using Evengrist.Records.Packing;
 using Evengrist.Web.Visiting;
-using NodaTime;
 
 namespace Evengrist.Web.Sights.Packing;
 
@@ -11,7 +10,7 @@ public static class InspectionFiles
     /// <summary>Adds the file.</summary>
     public static void MapInspectionFiles(this IEndpointRouteBuilder app) => app.MapGet("/packing/content/inspections/{number}/inspection.pdf", Pdf).ExcludeFromDescription();
 
-    private static IResult Pdf(Visit visit, IClock clock, string number, string? paper)
+    private static IResult Pdf(Visit visit, string number, string? paper)
     {
         if (PaperSize.Find(paper) is not { } size)
         {
@@ -23,8 +22,6 @@ public static class InspectionFiles
             return Results.NotFound();
         }
 
-        var settings = visit.Settings;
-        var head = new PrintHead(settings.Name, settings.IsDemonstration, settings.Zone, visit.Units, clock.GetCurrentInstant());
-        return Results.File(InspectionPdf.Write(found.Number, found.Inspection, ContentAsk.SourceOf(found.Inspection.Rules), head, size), "application/pdf", $"{found.Number}-{size.Name}.pdf");
+        return Results.File(InspectionPdf.Write(found.Number, found.Inspection, ContentAsk.SourceOf(found.Inspection.Rules), visit.Head, size), "application/pdf", $"{found.Number}-{size.Name}.pdf");
     }
 }

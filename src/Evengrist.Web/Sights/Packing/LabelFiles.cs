@@ -18,7 +18,7 @@ public static class LabelFiles
     {
         if (LabelSize.Find(size) is not { } sheet)
         {
-            return Refuse($"\"{size}\" is no label. Ask for a6 or 4x6.");
+            return Refuse(LabelSize.None(size));
         }
 
         var pallets = LabelPick.Typed(codes).Select(c => PalletOnLedger.Of(visit.Mill, c, visit.AsOf)).ToArray();
@@ -32,7 +32,7 @@ public static class LabelFiles
     {
         if (LabelSize.Find(size) is not { } sheet)
         {
-            return Refuse($"\"{size}\" is no label. Ask for a6 or 4x6.");
+            return Refuse(LabelSize.None(size));
         }
 
         var label = LabelPick.Bag(visit.Mill, product ?? "", lot ?? "", sheet, visit.AsOf.InUtc().Year);

@@ -1,7 +1,6 @@
 using Evengrist.Plant.Prints;
 using Evengrist.Records.Intake;
 using Evengrist.Web.Visiting;
-using NodaTime;
 
 namespace Evengrist.Web.Sights.Trucks;
 
@@ -11,7 +10,7 @@ public static class TicketFiles
     /// <summary>Adds the file.</summary>
     public static void MapTicketFiles(this IEndpointRouteBuilder app) => app.MapGet("/intake/{ticket}/ticket.pdf", Pdf).ExcludeFromDescription();
 
-    private static IResult Pdf(Visit visit, IClock clock, string ticket, string? paper)
+    private static IResult Pdf(Visit visit, string ticket, string? paper)
     {
         if (PaperSize.Find(paper) is not { } size)
         {
@@ -25,8 +24,6 @@ public static class TicketFiles
 
         // Nobody is paid at the prices of the example.
         var told = sheet.Contract == ExampleContract.Terms.Title ? sheet with { NotForSettlement = $"The contract is an example; it is nobody's present price. {sheet.NotForSettlement}".TrimEnd() } : sheet;
-        var settings = visit.Settings;
-        var head = new PrintHead(settings.Name, settings.IsDemonstration, settings.Zone, visit.Units, clock.GetCurrentInstant());
-        return Results.File(TicketPdf.Write(told, head, size), "application/pdf", $"ticket-{sheet.Number}-{size.Name}.pdf");
+        return Results.File(TicketPdf.Write(told, visit.Head, size), "application/pdf", $"ticket-{sheet.Number}-{size.Name}.pdf");
     }
 }

@@ -98,8 +98,7 @@ public static class LoadActs
             .. load.IsOpen ? Array.Empty<LoadFinding>() : [LoadFinding.Stop(Over(load))],
             .. who.Reason.Length > Longest ? [LoadFinding.Stop($"A reason has at most {Longest} characters.")] : Array.Empty<LoadFinding>(), .. findings,
         ];
-        var stops = all.Any(f => f.Weight == FindingWeight.Stop) || (who.Reason.Length == 0 && all.Any(f => f.Weight == FindingWeight.Ask));
-        return new(stops ? null : then(load), all);
+        return new(LoadFinding.Bar(all, who.Reason) ? null : then(load), all);
     }
 
     private static string Over(DispatchLoad load) => load.Departed is { } left ? $"Load {load.Number} left on {left.At}, sent off by {left.By}. What comes back is taken in as a return."

@@ -5,6 +5,16 @@ namespace Evengrist.Packing.Dispatch;
 /// <param name="Words">A sentence that says what and what to do.</param>
 public sealed record LoadFinding(FindingWeight Weight, string Words)
 {
+    /// <summary>Whether findings keep an act from being done: one stops it, or one asks and no reason is given.</summary>
+    /// <param name="findings">What is said of it.</param>
+    /// <param name="reason">Why it is done all the same; empty where nobody says.</param>
+    public static bool Bar(IReadOnlyList<LoadFinding> findings, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(reason);
+        return findings.Any(f => f.Weight == FindingWeight.Stop || (f.Weight == FindingWeight.Ask && reason.Length == 0));
+    }
+
     internal static LoadFinding Stop(string words) => new(FindingWeight.Stop, words);
 
     internal static LoadFinding Ask(string words) => new(FindingWeight.Ask, words);

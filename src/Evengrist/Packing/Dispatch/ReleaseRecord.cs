@@ -10,7 +10,7 @@ namespace Evengrist.Packing.Dispatch;
 /// <param name="At">When it left.</param>
 /// <param name="Lots">What was released, lot by lot.</param>
 /// <param name="Items">Every item in the order of the rule.</param>
-/// <remarks>Source: 21 CFR 1.345(a)(1) to (6), read in copies of 2019 and of April 2026. Item (b), the source of each ingredient, is the trace back of each package. Whether the rule binds the firm is not decided here. Model: docs/model/dispatch.md.</remarks>
+/// <remarks>Source: 21 CFR 1.345(a)(1) to (6), read in copies of 2019 and of April 2026. Item (b), the source of each ingredient, is <see cref="ReleaseSource"/>. Whether the rule binds the firm is not decided here. Model: docs/model/dispatch.md.</remarks>
 public sealed record ReleaseRecord(string Load, string Consignee, Instant At, IReadOnlyList<ReleasedLot> Lots, IReadOnlyList<ReceiptItem> Items)
 {
     private const string Recipient = "21 CFR 1.345(a)(1)", Food = "21 CFR 1.345(a)(2)", Date = "21 CFR 1.345(a)(3)", Lot = "21 CFR 1.345(a)(4)", Quantity = "21 CFR 1.345(a)(5)", Transporter = "21 CFR 1.345(a)(6)";

@@ -25,6 +25,7 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/dispatch/load?n=D-260114-12")]
     [InlineData("/dispatch/load?n=D-260114-91")]
     [InlineData("/dispatch/load/note?n=D-260114-12")]
+    [InlineData("/dispatch/load/record?n=D-260114-12")]
     [InlineData("/dispatch/load/layers?n=D-260114-1")]
     [InlineData("/dispatch/records")]
     [InlineData("/dispatch/consignees?code=C7")]

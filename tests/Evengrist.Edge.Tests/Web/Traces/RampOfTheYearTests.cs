@@ -85,6 +85,15 @@ public sealed class RampOfTheYearTests(DemonstrationSite site)
         var csv = await client.GetStringAsync(new Uri("/dispatch/releases.csv?from=2026-01-14&until=2026-01-14", UriKind.Relative));
         Assert.Contains("D-260114-12,2026-01-14T14:10:00Z,ORLAWICK-2", csv, StringComparison.Ordinal);
         Assert.Contains("ends before it begins", await Tickets.TextAsync(client, "/dispatch/records?from=2026-01-14&until=2026-01-10"), StringComparison.Ordinal);
+        // The record of one load: its sources add up to what left, and its largest truck leads back from one of its pallets by the trace too.
+        var record = await client.GetFromJsonAsync<JsonElement>(new Uri("/api/dispatch/releases/D-260114-12", UriKind.Relative));
+        var sources = record.GetProperty("sources").EnumerateArray().ToArray();
+        Assert.Equal(24_000, sources.Sum(s => s.GetProperty("expectedKilograms").GetDouble()), 24_000 * 1e-6);
+        Assert.Equal(24_000_000, record.GetProperty("record").GetProperty("grams").GetInt64());
+        var truck = sources.First(s => s.GetProperty("truck").GetString() is { Length: > 0 }).GetProperty("truck").GetString()!;
+        Assert.Contains(truck, await client.GetStringAsync(new Uri("/dispatch/load/record?n=D-260114-12", UriKind.Relative)), StringComparison.Ordinal);
+        Assert.Contains(truck, await client.GetStringAsync(new Uri($"/tracing?way=roots&code={record.GetProperty("record").GetProperty("lots")[0].GetProperty("packages")[0].GetString()}", UriKind.Relative)), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync(new Uri("/api/dispatch/releases/D-260114-92", UriKind.Relative))).StatusCode);
         var cards = await Tickets.TextAsync(client, "/dispatch/consignees");
         Assert.Contains("7 of 10 are ready for a recall", cards, StringComparison.Ordinal);
         Assert.Contains("confirmed 469 days ago, more than a year", cards, StringComparison.Ordinal); // 2 October 2024 to 14 January 2026
