@@ -20,6 +20,9 @@ internal static class LaboratoryLists
                 .Text("sample", s => s.Sample.Code).Text("of", s => s.Place.Code).Text("kind of place", s => s.Place.Kind.Words()).Text("material", s => s.Place.Material).Moment("taken", s => s.At).Text("tests", s => string.Join("; ", s.Sample.Tests.Select(t => t.Words)))
                 .Text("waiting for", s => string.Join("; ", s.Waiting.Select(t => t.Words))).Text("remark", s => s.Sample.Remark),
             Samples),
+        MillList.Of("lab-due", "What the sampling plan asks for at the moment looked at, the longest due first", new ListOf<(PlannedSample Planned, bool Due)>()
+                .Text("from", r => r.Planned.Place.Code).Text("kind of place", r => r.Planned.Place.Kind.Words()).Text("line of the plan", r => r.Planned.Line.Code).Moment("due", r => r.Planned.Due).YesNo("due by now", r => r.Due).Text("tests", r => string.Join("; ", r.Planned.Line.Tests.Select(t => t.Words))),
+            (mill, ask) => KeepLabPlan.Newest(mill).Plan is var plan ? mill.Ask(view => PlannedSample.Of(plan, view.Book, ask.AsOf)).Where(p => ask.Names(p.Place.Code)).Select(p => (p, p.IsDue(ask.AsOf))) : []),
         MillList.Of("lab-results", "Results on samples of the laboratory, a row for each reading", new ListOf<(TakenSample Sample, Reading Reading)>()
                 .Text("sample", r => r.Sample.Sample.Code).Text("of", r => r.Sample.Place.Code).Text("material", r => r.Sample.Place.Material).Moment("taken", r => r.Sample.At).Text("property", r => r.Reading.What.Words()).Number("value as reported", ListOrigin.Seen, null, r => r.Reading.Value)
                 .UnitAndBasis(r => r.Reading.Unit, r => r.Reading.Basis).Text("method", r => r.Reading.Method).Text("instrument", r => r.Reading.Instrument)

@@ -98,6 +98,26 @@ public sealed class ListsTests(WebSite site)
         Assert.Equal((true, false), (lists["movements"].GetProperty("ofMill").GetBoolean(), lists["arrivals"].GetProperty("ofMill").GetBoolean()));
     }
 
+    [Fact]
+    public async Task Mills_SentWithTheForm_ComeOutAsTheyAreTypedAndAreKeptNowhere()
+    {
+        using var client = site.Client();
+        Assert.Contains("Nothing is compared yet", await (await client.GetAsync(new Uri("/laboratory/mills?as=csv", UriKind.Relative))).Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        async Task<string> Sent(string mills, string list = "mills-compared")
+        {
+            using var form = new FormUrlEncodedContent(new Dictionary<string, string> { ["Mills.What"] = "protein", ["Mills.Lower"] = "11.7", ["Mills.Upper"] = "12.1", ["Mills.Mills"] = mills });
+            using var answer = await client.PostAsync(new Uri($"/laboratory/mills?as=csv&list={list}", UriKind.Relative), form);
+            return await answer.Content.ReadAsStringAsync();
+        }
+
+        var example = await client.GetStringAsync(new Uri("/laboratory/mills?example=true&as=csv&list=ring-laboratories", UriKind.Relative));
+        Assert.Contains("brand", example, StringComparison.Ordinal);
+        var lines = (await Sent(Evengrist.Plant.Cases.MillsTables.MillsExample)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(4, lines.Length); // a heading and three mills
+        Assert.All(lines[1..], l => Assert.StartsWith("protein,", l, StringComparison.Ordinal));
+        Assert.Contains("There are no mills", await Sent(""), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("/intake/arrive", false)] // an address of its own, no ticket called so
     [InlineData("/packing/orders/new", false)]

@@ -30,7 +30,7 @@ public sealed record Earlier(string To, IReadOnlyList<SentDocument> Heads, IRead
     /// <summary>Why a document under another outflow cannot go to him; null where it can.</summary>
     /// <param name="outflow">How bins are to be taken to empty.</param>
     public string? Against(Outflow outflow) => Outflow is { } known && known != outflow
-        ? $"{To} was told so far that bins empty {Words(known)}. The same lots told another way would contradict that: write it by {Words(known)}." : null;
+        ? $"{To} was told so far that bins empty {known.Words()}. The same lots told another way would contradict that: write it by {known.Words()}." : null;
 
     /// <summary>What was declared wrong so far, the latest first.</summary>
     /// <param name="most">Events at most.</param>
@@ -47,11 +47,4 @@ public sealed record Earlier(string To, IReadOnlyList<SentDocument> Heads, IRead
         : to.Trim().Length > SentDocument.LongestName || to.Any(char.IsControl) ? $"Whom it goes to is a name of at most {SentDocument.LongestName} letters on one line." : null;
 
     private Dictionary<int, EventText> Texts(int sending, HashSet<int> lines) => Events[sending - 1].Lines().Index().Where(l => lines.Contains(l.Index)).ToDictionary(l => l.Index, l => l.Item);
-
-    private static string Words(Outflow outflow) => outflow switch
-    {
-        Evengrist.Ledger.Outflow.CoreFirst => "core first",
-        Evengrist.Ledger.Outflow.Stirred => "stirred",
-        _ => "first in, first out",
-    };
 }

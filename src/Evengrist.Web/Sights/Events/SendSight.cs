@@ -1,6 +1,5 @@
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Epcis.Sending;
-using Evengrist.Records;
 using Evengrist.Web.Visiting;
 
 namespace Evengrist.Web.Sights.Events;

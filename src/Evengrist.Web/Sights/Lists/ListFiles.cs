@@ -19,10 +19,17 @@ public static class ListFiles
     /// <summary>Answers the address of a page with its list where <c>as</c> is said.</summary>
     public static void UsePageLists(this WebApplication app) => app.Use(async (context, next) =>
     {
-        if (!HttpMethods.IsGet(context.Request.Method) || !context.Request.Query.ContainsKey("as") || PageLists.On(context.Request.Path) is not { Count: > 0 } here)
+        // What was typed into a form is sent with it where the page keeps none of it.
+        var isSent = HttpMethods.IsPost(context.Request.Method) && context.Request.HasFormContentType;
+        if (!(HttpMethods.IsGet(context.Request.Method) || isSent) || !context.Request.Query.ContainsKey("as") || PageLists.On(context.Request.Path) is not { Count: > 0 } here)
         {
             await next(context);
             return;
+        }
+
+        if (isSent)
+        {
+            await context.Request.ReadFormAsync(context.RequestAborted);
         }
 
         var (asked, named) = (context.Request.Query.Typed("as"), context.Request.Query.Typed("list") ?? here[0].List.Name);

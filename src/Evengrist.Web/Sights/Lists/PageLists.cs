@@ -2,6 +2,7 @@ using System.Reflection;
 using Evengrist.Web.Sights.Advice;
 using Evengrist.Web.Sights.Balance;
 using Evengrist.Web.Sights.Clock;
+using Evengrist.Web.Sights.Events;
 using Evengrist.Web.Sights.Flow;
 using Evengrist.Web.Sights.Laboratory;
 using Evengrist.Web.Sights.Season;
@@ -42,7 +43,7 @@ public static class PageLists
         PageList.Of("/tracing", "packages"), new("reach", "/tracing", "Packages that what is traced has reached", TraceLists.Reach), new("customers-reached", "/tracing", "Customers that what is traced has reached", TraceLists.Customers), new("roots", "/tracing", "Where what is traced came from", TraceLists.Roots),
         new("recall-packages", "/tracing/recall", "Packages of the net taken", RecallLists.Packages), new("recall-nets", "/tracing/recall", "How wide a recall can be cast", RecallLists.Nets), new("recall-customers", "/tracing/recall", "Customers to tell", RecallLists.Customers), new("recall-where", "/tracing/recall", "Where what is suspect is now", RecallLists.Where), new("recall-unknown", "/tracing/recall", "What is still unknown", RecallLists.Unknown),
         PageList.Of("/season", "season-uses"), PageList.Of("/season", "season-flours"), PageList.Of("/season", "season-purchases"), PageList.Of("/season", "season-stocks"), PageList.Of("/season/kept", "season-uses"), PageList.Of("/season/kept", "season-flours"),
-        PageList.Of("/season/buying", "season-purchases"), PageList.Of("/ledger/events", "events-taken-in"),
+        PageList.Of("/season/buying", "season-purchases"), PageList.Of("/ledger/events", "events-taken-in"), .. SentLists.All, PageList.Of("/mix/sheets", "mix-drawn"), PageList.Of("/laboratory", "lab-due"), PageList.Of("/laboratory/plan", "lab-due"), PageList.Of("/season", "season-misses"), PageList.Of("/season/kept", "season-misses"), PageList.Of("/dispatch/load", "load-orders", "n"), PageList.Of("/dispatch", "load-orders"), .. TrialLists.All, .. WatchLists.All, .. MillsLists.All,
         PageList.Of("/intake/grades", "grade-limits", "standard"), PageList.Of("/intake/grades/house", "house-classes"), PageList.Of("/intake/grades/house", "grade-limits"), PageList.Of("/intake/limits", "market-limits"), PageList.Of("/intake/limits", "house-rules"), .. YardLists.All, PageList.Of("/intake/yard", "bookings"), .. AdviceLists.All,
         PageList.Of("/mix/relations", "flour-relations"), PageList.Of("/mix/relations", "relation-runs"), PageList.Of("/mix/set", "mix-sheets"), PageList.Of("/tempering/aims", "temper-aims"), PageList.Of("/bins/storage/constants", "storage-constants"), .. BalanceLists.All,
         PageList.Of("/milling/trials", "mill-trials"), PageList.Of("/milling/trial", "mill-trials"), PageList.Of("/milling/tests/test", "mill-tests", "code"), .. SuggestLists.All, .. DriftLists.All, .. ClockLists.All, .. DivideLists.All,

@@ -79,6 +79,11 @@ public sealed class ListsOfTheYearTests(DemonstrationSite site)
     [InlineData("/season/terms?list=season-demand")]
     [InlineData("/season/terms?list=season-offers")]
     [InlineData("/season/change-over?list=change-over")]
+    [InlineData("/mix/sheets?list=mix-drawn")]
+    [InlineData("/laboratory?list=lab-due")]
+    [InlineData("/laboratory/watch?list=watch-pairs")]
+    [InlineData("/dispatch?list=load-orders")]
+    [InlineData("/milling/trial?list=trial-passages")]
     public async Task List_OfTheYear_HoldsWhatTheDemonstrationHas(string address) => Assert.NotEmpty(await RowsAsync(address));
 
     [Fact]
