@@ -90,7 +90,7 @@ public static class DispatchBooks
         string[] reserve = ["P-WB-250918-0146", "P-WB-250918-0184", "P-WB-250918-0202", "P-WB-250918-0229"];
         var load = new DispatchLoad("D-260114-90", Today, "DUNMARRICK-1")
         {
-            Carrier = "H2", Trailer = "trailer 77", Driver = "Wim Caddow", Orders = ["DB-4471"], Planned = [new("WB", 6)],
+            Carrier = "H2", Trailer = "trailer 77", Driver = "Wim Caddow", Orders = ["SO-5102"], Planned = [new("WB", 6)],
             Packages = [.. reserve.Select((p, i) => new LoadedPackage(p, begun + Duration.FromSeconds(420 + (50 * i)), Ramp) { Reason = i < 4 ? "released in September" : "" }), new("P-WB-260113-0003", begun + Duration.FromSeconds(700), Second) { Reason = "stood beside them" }],
         };
         return Checked(load, rules, begun, Ramp, "bagged flour");
