@@ -6,8 +6,8 @@ namespace Evengrist.Tracing.Recall;
 /// <summary>Where an additive lot is suspect: hours in which the place it was fed into ran while no dose of that additive was recorded.</summary>
 internal sealed class Doses(Book book, Instant asOf)
 {
-    // Shorter gaps lie between two records of a feeder that runs on.
-    private static readonly Duration Short = Duration.FromMinutes(1);
+    // Shorter gaps lie between two records of a feeder that runs on; in longer ones a flour was made that gets none of it. Choices of ours.
+    private static readonly Duration Short = Duration.FromMinutes(1), Long = Duration.FromHours(4);
 
     public IEnumerable<StillUnknown> Missing(Place lot)
     {
@@ -18,7 +18,7 @@ internal sealed class Doses(Book book, Instant asOf)
             Movement[] there = [.. book.MovementsOf(mixer).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.At < last && m.Until > first)];
             var doses = there.Where(m => m.To == mixer && book[m.From] is { Kind: PlaceKind.AdditiveLot } of && of.Material == lot.Material).OrderBy(m => m.At).ToArray();
             var (grams, from, until) = (0.0, (Instant?)null, first);
-            foreach (var (begin, end) in Between(doses, first, last).Where(g => g.End - g.Begin > Short))
+            foreach (var (begin, end) in Between(doses, first, last).Where(g => g.End - g.Begin > Short && g.End - g.Begin <= Long))
             {
                 var ran = there.Where(m => m.From == mixer).Sum(m => m.Mass.Grams * Math.Max(0, (Instant.Min(m.Until, end) - Instant.Max(m.At, begin)) / (m.Until - m.At)));
                 if (ran >= 1)

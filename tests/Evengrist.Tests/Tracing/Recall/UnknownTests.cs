@@ -67,6 +67,10 @@ public sealed class UnknownTests
         var told = Assert.Single(Of(mill, "ADD"), u => u.Kind == UnknownKind.DoseNotRecorded);
         Assert.Equal(("MU", PosedMill.Hour(2.5), PosedMill.Hour(3.25)), (told.Place!.Code, told.From!.Value, told.Until!.Value));
         Assert.Equal((2 + 1 + 0.01 * 0.75 / 2) * 1e6, told.Grams!.Value, 1.0);
+
+        // Nine hours on the unit runs without it for another flour: more than 4 h between two doses tell nothing.
+        mill.Move("B", "MU", 8, 13, 15).Move("MU", "FB", 8, 13, 15).Move("ADD", "MU", 0.01m, 14, 15).Move("MU", "FB", 0.01m, 14, 15);
+        Assert.Equal(told.Grams!.Value, Assert.Single(Of(mill, "ADD"), u => u.Kind == UnknownKind.DoseNotRecorded).Grams!.Value, 1.0);
         mill.Move("LIKE", "MU", 0.01m, 2.5, 3.25).Move("MU", "FB", 0.01m, 2.5, 3.25);
         Assert.DoesNotContain(Of(mill, "ADD"), u => u.Kind == UnknownKind.DoseNotRecorded);
         Assert.DoesNotContain(Of(mill, "T"), u => u.Kind == UnknownKind.DoseNotRecorded);
