@@ -14,7 +14,7 @@ public sealed partial class TablesOfPagesTests
         ["/"] = "the day at a glance: each of its tables leads to the page of its list",
         ["/import"] = File, ["/laboratory/file"] = File, ["/packing/content/file"] = File, ["/season/paper"] = File,
         ["/intake/new"] = "a form, with what the new ticket would come to", ["/mix"] = Answer + "; kept sheets stand under /mix/sheets", ["/season/lot"] = Answer, ["/season/truck"] = Answer, ["/tempering/water"] = Answer,
-        ["/dispatch/load/note"] = Print, ["/tracing/print"] = Print, ["/intake/{Code}/print"] = Print, ["/intake/season/print"] = Print, ["/intake/statement/print"] = Print, ["/ledger/balance/mill/print"] = Print, ["/milling/sheet/print"] = Print, ["/mix/sheets/print"] = Print, ["/season/bands/print"] = Print,
+        ["/dispatch/load/note"] = Print, ["/dispatch/load/record"] = Print, ["/tracing/print"] = Print, ["/intake/{Code}/print"] = Print, ["/intake/season/print"] = Print, ["/intake/statement/print"] = Print, ["/ledger/balance/mill/print"] = Print, ["/milling/sheet/print"] = Print, ["/mix/sheets/print"] = Print, ["/season/bands/print"] = Print,
         ["/season/buying/print"] = Print, ["/season/change-over/print"] = Print, ["/streams/divide/print"] = Print, ["/streams/print"] = Print, ["/tempering/water/print"] = "a print of the answer to one question",
     };
 

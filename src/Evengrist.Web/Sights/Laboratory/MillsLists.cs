@@ -11,7 +11,7 @@ public static class MillsLists
     private const string Page = "/laboratory/mills";
 
     /// <summary>All three.</summary>
-    public static IReadOnlyList<PageList> All { get; } =
+    public static IReadOnlyList<PageList> All { get; } = [.. ((PageList[])
     [
         PageList.Answer(Page, "mills-compared", "Mills beside each other, the worst first", new ListOf<(string What, MillAnswer Mill)>()
                 .Text("what, unit and basis", r => r.What).Text("mill", r => r.Mill.Mill).Text("laboratory", r => r.Mill.Laboratory).Number("mean as reported", ListOrigin.Seen, null, r => (decimal)r.Mill.Mean).Number("one standard deviation as reported", ListOrigin.Seen, null, r => (decimal)r.Mill.Deviation)
@@ -26,7 +26,7 @@ public static class MillsLists
                 .Text("what, unit and basis", r => r.What).Text("sample", r => r.Sample.Sample).Whole("laboratories", r => r.Sample.Laboratories, null, ListOrigin.Seen).Whole("results", r => r.Sample.Results, null, ListOrigin.Seen).Reckoned("mean", null, r => r.Sample.Mean).Reckoned("standard deviation within a laboratory", null, r => r.Sample.Repeatability)
                 .Reckoned("standard deviation between laboratories", null, r => r.Sample.Reproducibility).Reckoned("Cochran's statistic", null, r => r.Sample.Cochran).Reckoned("its limit", null, r => r.Sample.CochranLimit),
             (_, context) => Of(context, (what, answer) => answer.Methods.Select(m => (what, m)))),
-    ];
+    ]).Select(l => l with { IsOfForm = true })];
 
     private static (IEnumerable<T>? Rows, string Why) Of<T>(HttpContext context, Func<string, LabMillsAnswer, IEnumerable<T>> rows)
     {

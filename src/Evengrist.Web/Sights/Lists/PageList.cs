@@ -11,6 +11,9 @@ namespace Evengrist.Web.Sights.Lists;
 /// <param name="Take">Makes the list of what the address asks for; null with a sentence where it cannot.</param>
 public sealed record PageList(string Name, string Page, string Title, Func<Visit, HttpContext, ListAsk, (TakenList? List, string Why)> Take)
 {
+    /// <summary>Whether it is of what stands in the form of the page, sent with it by buttons there; the page's address alone does not say enough.</summary>
+    public bool IsOfForm { get; init; }
+
     /// <summary>What it is called on the page.</summary>
     public string Words => Name.Replace('-', ' ');
 
