@@ -1,7 +1,9 @@
 using System.ComponentModel;
+using Evengrist.Packing.Lines;
 using Evengrist.Packing.Orders;
 using Evengrist.Packing.Products;
 using Evengrist.Plant.Answers;
+using Evengrist.Records;
 using Evengrist.Records.Packing;
 using Evengrist.Web.Sights.Packing;
 using Evengrist.Web.Start;
@@ -23,8 +25,27 @@ internal static class PackingHallApi
         packing.MapPost("orders/file", (Delegate)FileAsync).WithSummary("Orders of a file, CSV or XLSX, as the body: looked at, and kept as a whole with ?keep=true&by=. The same file again adds nothing").Accepts<object>("text/csv", "text/plain", "application/octet-stream", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet").Produces<OrderFileAnswer>().ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapGet("plan", Plan).WithSummary("The plan of the packing hall in force").Produces<HallPlanAnswer>().ProducesProblem(StatusCodes.Status404NotFound);
         packing.MapPost("plan", Make).WithSummary("Put all open orders in order, from the records; kept with ?why=…&by=…. Starts no line").Produces<HallPlanAnswer>().ProducesProblem(StatusCodes.Status400BadRequest).ProducesProblem(StatusCodes.Status422UnprocessableEntity);
+        packing.MapGet("lines", (MillDoor door) => Results.Content(LineBook.Write(KeepLineBook.Newest(door.Mill!).Book), "application/json")).WithSummary("The lines: rates, crews, rules for changing over, shifts, who may sign a clean-down");
+        packing.MapPost("lines", (HttpContext context, MillDoor door, string? by, int? after) => KeepTableAsync<LineBook>(context, (LineBook.PaperKind, "hall"), by, LineBook.TryRead, (book, name) => KeepLineBook.KeepAfter(door.Mill!, book, name, after ?? KeepLineBook.Newest(door.Mill!).Version), () => KeepLineBook.Newest(door.Mill!).Version))
+            .WithSummary("Keep the lines as the next version; say who with ?by=, and with ?after= the version it follows").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
+        packing.MapGet("campaigns", (MillDoor door) => Results.Content(MillCampaigns.Write(KeepMillCampaigns.Newest(door.Mill!).Campaigns), "application/json")).WithSummary("What the mill means to make into its flour bins");
+        packing.MapPost("campaigns", (HttpContext context, MillDoor door, string? by, int? after) => KeepTableAsync<MillCampaigns>(context, (MillCampaigns.PaperKind, "mill"), by, MillCampaigns.TryRead, (campaigns, name) => KeepMillCampaigns.KeepAfter(door.Mill!, campaigns, name, after ?? KeepMillCampaigns.Newest(door.Mill!).Version), () => KeepMillCampaigns.Newest(door.Mill!).Version))
+            .WithSummary("Keep what the mill means to make as the next version; say who with ?by=, and with ?after= the version it follows").Accepts<object>("application/json").Produces<KeptAnswer>(StatusCodes.Status201Created).ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapGet("bins", Bins).WithSummary("Flour bins that feed lines: level, flows of the last hours, minutes to empty or full").Produces<FlourBinAnswer[]>().ProducesProblem(StatusCodes.Status400BadRequest);
         packing.MapGet("packaging/{lot}", Packaging).WithSummary("Where and when a lot of packaging was on a line, and the pallets packed meanwhile").Produces<PackagingAnswer>().ProducesProblem(StatusCodes.Status404NotFound);
+    }
+
+    private static async Task<IResult> KeepTableAsync<T>(HttpContext context, (string Kind, string Code) paper, string? by, TableReading<T> read, Func<T, string, IReadOnlyList<string>> keep, Func<int> version)
+        where T : class
+    {
+        using var reader = new StreamReader(context.Request.Body);
+        if (!read(await reader.ReadToEndAsync(context.RequestAborted), out var table, out var faults))
+        {
+            return MixApi.Refuse(faults);
+        }
+
+        var refused = string.IsNullOrWhiteSpace(by) ? ["Say who keeps it with ?by=: every record carries a name."] : keep(table, by.Trim());
+        return refused.Count > 0 ? MixApi.Refuse(refused) : Results.Json(new KeptAnswer(paper.Kind, paper.Code, version()), statusCode: StatusCodes.Status201Created);
     }
 
     private static IResult Orders(MillDoor door, IClock clock, [Description(ApiMoment.Says)] string? asof) => ApiMoment.Read(asof, door.Mill!.Settings, clock) is not { } at ? ApiMoment.Bad(asof)

@@ -38,6 +38,17 @@ public sealed record SeenLoad(DispatchLoad Load, IReadOnlyList<RampPackage> Pack
         return new(load, packages, Against(mill, papers, load, packages, at), papers, at);
     }
 
+    /// <summary>What loads carry of an order, all of them that name it: what was sent, and what stands on open ones.</summary>
+    /// <param name="mill">The mill.</param>
+    /// <param name="order">Number of the order.</param>
+    /// <param name="at">The moment.</param>
+    public static OrderOnLoads OfOrder(Mill mill, string order, Instant at)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(order);
+        var papers = RampPapers.Of(mill);
+        return Against(mill, papers, new DispatchLoad("", at.InZone(papers.Settings.Zone).Date, "") { Orders = [order.Trim()] }, [], at).Orders.Single();
+    }
+
     /// <summary>What stands against its leaving with seals as read at the gate.</summary>
     /// <param name="seals">The seals.</param>
     public IReadOnlyList<LoadFinding> Against(IReadOnlyList<string> seals) => DepartureModel.Of(Load, Packages, seals, Rules, Card, Filled, Today);

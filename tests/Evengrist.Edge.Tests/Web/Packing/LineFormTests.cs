@@ -69,8 +69,18 @@ public sealed class LineFormTests(WebSite site)
         Assert.Contains("was kept meanwhile", await Answer(client, Book, "B", "keep", version, [.. good[..^1], ("Flush", "151")]), StringComparison.Ordinal);
         Assert.Contains("Nothing is changed", await Answer(client, Book, "B", "keep", next, good), StringComparison.Ordinal);
         Assert.Equal(next, KeepLineBook.Newest(site.Mill).Version);
+
+        // As a file over HTTP: the same table, held against the version it follows.
+        var json = await client.GetStringAsync(new Uri("/api/packing/lines", UriKind.Relative));
+        Assert.Equal(HttpStatusCode.BadRequest, (await Send($"/api/packing/lines?by=Ada&after={version}", json.Replace("20.5", "21", StringComparison.Ordinal))).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await Send("/api/packing/lines", json.Replace("20.5", "21", StringComparison.Ordinal))).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await Send("/api/packing/lines?by=Ada", "{}")).StatusCode);
+        Assert.Equal(HttpStatusCode.Created, (await Send($"/api/packing/lines?by=Ada&after={next}", json.Replace("20.5", "21", StringComparison.Ordinal))).StatusCode);
+        Assert.Equal(21, KeepLineBook.Newest(site.Mill).Book.Lines[0].Makes[0].TonnesPerHour);
         KeepLineBook.Keep(site.Mill, before, "Ada"); // other tests find what they left
         Assert.Equal(n, KeepLineBook.Newest(site.Mill).Book.Lines.Count);
+
+        Task<HttpResponseMessage> Send(string address, string body) => client.PostAsync(new Uri(address, UriKind.Relative), new StringContent(body, System.Text.Encoding.UTF8, "application/json"));
     }
 
     [Fact]

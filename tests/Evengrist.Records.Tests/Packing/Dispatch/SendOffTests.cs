@@ -163,7 +163,9 @@ public sealed class SendOffTests
         // One of the first load comes back: nothing is too much any more.
         Done(new TakeBack("D-1", "P1").In(mill, By("Ben", "torn", 2)));
         Assert.Equal((3m, 1m, 2m, 0m), Row("D-2", 2.5));
+        Assert.Equal((3m, 1m, 2m), SeenLoad.OfOrder(mill, "so-1", Noon + Duration.FromHours(2.5)) is var open ? (open.Ordered.Tonnes, open.Sent.Tonnes, open.Elsewhere.Tonnes) : default);
         Done(Send(mill, 3, number: "D-2"));
+        Assert.Equal((3m, 3m, 0m), SeenLoad.OfOrder(mill, "SO-1", Noon + Duration.FromHours(4)) is var sent ? (sent.Ordered.Tonnes, sent.Sent.Tonnes, sent.Elsewhere.Tonnes) : default);
         Assert.Equal((3m, 1m, 2m, 0m), Row("D-2", 4));
 
         (decimal, decimal, decimal, decimal) Row(string number, double hours) => SeenLoad.Of(mill, number, Noon + Duration.FromHours(hours))!.Filled.Orders.Single() is var o ? (o.Ordered.Tonnes, o.Sent.Tonnes, o.Here.Tonnes, o.Elsewhere.Tonnes) : default;
