@@ -4,7 +4,6 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Evengrist.Edge.Tests.Web.Trucks;
 using Evengrist.Ledger;
-using Evengrist.Records;
 using NodaTime;
 
 namespace Evengrist.Edge.Tests.Web;
