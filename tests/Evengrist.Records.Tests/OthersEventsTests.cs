@@ -37,6 +37,18 @@ public sealed class OthersEventsTests
     }
 
     [Theory, OnSqlite, OnPostgres]
+    public void Take_DeclarationOfAnEventNeverSeen_IsCounted(Store store)
+    {
+        using var site = new TestSite(store);
+        using var mill = site.Open();
+        Assert.Equal(new EventsTaken(1, 0, 0, 1), OthersEvents.Take(mill, "d1", "{}", [("h1", OneWrong)], "Ada"));
+        Assert.Equal(new EventsTaken(0, 0, 1), OthersEvents.Take(mill, "d2", "1", [("h1", OneWrong)], "Ada"));
+
+        // What stands in one document before its declaration was told.
+        Assert.Equal(new EventsTaken(1, 1, 0), OthersEvents.Take(mill, "d3", "2", [("h2", Two), ("h2", OneWrong)], "Ada"));
+    }
+
+    [Theory, OnSqlite, OnPostgres]
     public void Take_OneIsNoJson_KeepsNothing(Store store)
     {
         using var site = new TestSite(store);

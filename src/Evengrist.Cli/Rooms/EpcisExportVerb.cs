@@ -1,10 +1,12 @@
 using System.CommandLine;
 using Evengrist.Cli.Said;
+using Evengrist.Laboratory.Lots;
 using Evengrist.Ledger;
 using Evengrist.Plant;
 using Evengrist.Plant.Epcis.Sending;
 using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Records;
+using Evengrist.Records.Laboratory;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
 using NodaTime;
@@ -14,7 +16,7 @@ namespace Evengrist.Cli.Rooms;
 /// <summary>Writes what the ledger knows as events for others, and keeps the names they go by.</summary>
 internal static class EpcisExportVerb
 {
-    internal static readonly KeptTable<MillKeys> KeptKeys = new(MillKeys.Kind, MillKeys.Code, MillKeys.None, MillKeys.TryRead, k => k.ToJson());
+    private static readonly KeptTable<MillKeys> KeptKeys = new(MillKeys.Kind, MillKeys.Code, MillKeys.None, MillKeys.TryRead, k => k.ToJson());
 
     public static Command Of(Voice voice, IClock clock)
     {
@@ -47,7 +49,7 @@ internal static class EpcisExportVerb
             using var mill = where.Open(asked, clock);
             var earlier = receiver is null ? null : EpcisSentVerb.Earlier(mill, receiver);
             var hypothesis = OutflowWords.Read(asked.GetValue(outflow)) ?? Outflow.FirstInFirstOut;
-            var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
+            var documents = Documents(mill);
             if (earlier?.Against(hypothesis) is { } against)
             {
                 return voice.NoAnswer(against);
@@ -64,7 +66,7 @@ internal static class EpcisExportVerb
 
                 // Only now: a file that was there stays as it is where nothing can be written.
                 using var stream = Files.Create(target);
-                var document = new MillDocument(view.Book, view.Reckoning(hypothesis), settings.Name, settings.Zone, keys, corrections);
+                var document = documents(view, hypothesis);
                 if (earlier is null)
                 {
                     return place is null ? document.Write(stream, begin!.Value, end!.Value) : document.Write(stream, place);
@@ -114,6 +116,14 @@ internal static class EpcisExportVerb
             return Exit.Done;
         });
         return command;
+    }
+
+    // What stands beside the ledger is read first: the ledger is not kept waiting for it.
+    internal static Func<MillView, Outflow, MillDocument> Documents(Mill mill)
+    {
+        var (settings, keys, corrections) = (mill.Settings, KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
+        var (products, lots) = (Products.Newest(mill).Select(k => k.Product).ToArray(), new FlourLots(KeepReleaseRules.Newest(mill).Rules, settings.Zone, settings.DayStart));
+        return (view, outflow) => new MillDocument(view.Book, view.Reckoning(outflow), settings.Name, settings.Zone, keys, corrections) { Products = products, FlourLots = lots };
     }
 
     private sealed record ExportAnswer(int Events, string File, int? New = null, int? DeclaredWrong = null);

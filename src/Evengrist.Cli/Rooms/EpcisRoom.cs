@@ -45,10 +45,15 @@ internal static class EpcisRoom
             var document = Read(asked.GetRequiredValue(file));
             using var mill = where.Open(asked, clock);
             var taken = OthersEvents.Take(mill, document.Fingerprint(), document.Json.GetRawText(), document.Alone(), name);
-            var answer = new EpcisTakenAnswer(taken.Added, taken.DeclaredWrong, taken.AlreadyKnown, [.. document.Asked.Select(a => a.ToString())]);
+            var answer = new EpcisTakenAnswer(taken.Added, taken.DeclaredWrong, taken.AlreadyKnown, [.. document.Asked.Select(a => a.ToString())], taken.NeverSeen);
             return voice.Answer(asked.GetValue(json), answer, a =>
             {
                 voice.Say($"{a.Added} events taken in, {a.DeclaredWrong} known ones now declared wrong, {a.AlreadyKnown} known already.");
+                if (a.NeverSeen > 0)
+                {
+                    voice.Say($"{a.NeverSeen} of the new ones are declared wrong though nobody had told them here: ask for the document they first stood in.");
+                }
+
                 voice.Say(a.Asked);
             });
         });

@@ -4,9 +4,7 @@ using Evengrist.Cli.Said;
 using Evengrist.Plant;
 using Evengrist.Plant.Answers;
 using Evengrist.Plant.Epcis.Sending;
-using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Records;
-using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
 using NodaTime;
 
@@ -62,9 +60,8 @@ internal static class EpcisSentVerb
             return voice.NoAnswer($"Nothing was sent to {earlier.To} yet.");
         }
 
-        var (settings, keys, corrections) = (mill.Settings, EpcisExportVerb.KeptKeys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
-        var answer = mill.Ask(view => EpcisWouldDeclareAnswer.Of(earlier.To,
-            new DocumentTo(new MillDocument(view.Book, view.Reckoning(outflow), settings.Name, settings.Zone, keys, corrections), earlier.To, earlier.Events, clock.GetCurrentInstant())));
+        var document = EpcisExportVerb.Documents(mill);
+        var answer = mill.Ask(view => EpcisWouldDeclareAnswer.Of(earlier.To, new DocumentTo(document(view, outflow), earlier.To, earlier.Events, clock.GetCurrentInstant())));
         return voice.Answer(json, answer, a =>
         {
             voice.Say(a.Wrong.Count == 0 ? $"{a.To} was told {a.Standing} events; all of them hold." : $"{a.To} was told {a.Standing} events; {a.Wrong.Count} of them do not hold any more. The next document sent there declares them wrong:");

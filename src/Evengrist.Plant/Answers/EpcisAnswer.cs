@@ -41,4 +41,5 @@ public sealed record EpcisEventAnswer(
 /// <param name="DeclaredWrong">Events known before that it declares to be in error.</param>
 /// <param name="AlreadyKnown">Events known before.</param>
 /// <param name="Asked">What may be meant but is worth a question.</param>
-public sealed record EpcisTakenAnswer(int Added, int DeclaredWrong, int AlreadyKnown, IReadOnlyList<string> Asked);
+/// <param name="NeverSeen">Of those added, events that it declares to be in error though nobody had told them.</param>
+public sealed record EpcisTakenAnswer(int Added, int DeclaredWrong, int AlreadyKnown, IReadOnlyList<string> Asked, int NeverSeen = 0);

@@ -25,6 +25,10 @@ internal static partial class CanonicalId
         : text.StartsWith("https://", StringComparison.Ordinal) || text.StartsWith("http://", StringComparison.Ordinal) ? OfLink(text) ?? text
         : text;
 
+    /// <summary>The key of GS1 that a link names, such as 01, and its number; null for what is no such link.</summary>
+    public static (string Key, string Value)? KeyIn(string text) => text.StartsWith("http", StringComparison.Ordinal) && Of(text) is var link && link.StartsWith(Home, StringComparison.Ordinal) && link[Home.Length..].Split('/') is [var key, var value, ..]
+        ? (key, value) : null;
+
     private static string? OfLink(string link)
     {
         var end = link.AsSpan().IndexOfAny('?', '#');

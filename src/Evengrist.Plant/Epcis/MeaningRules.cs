@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.Json;
+using Evengrist.Packing.Codes;
 using NodaTime;
 
 namespace Evengrist.Plant.Epcis;
@@ -8,6 +10,8 @@ internal static class MeaningRules
 {
     // Cleaning, drying and dust take something out, tempering brings something in; beyond that it is asked about.
     private const decimal Balanced = 0.02m;
+
+    private static readonly string[] Lists = ["epcList", "childEPCs", "inputEPCList", "outputEPCList", "quantityList", "childQuantityList", "inputQuantityList", "outputQuantityList"];
 
     public static void Look(IReadOnlyList<Part> events, Faults faults, Faults asked)
     {
@@ -21,6 +25,7 @@ internal static class MeaningRules
             }
 
             Balance(part, asked);
+            Keys(part, asked);
         }
 
         Corrections(events, faults);
@@ -94,6 +99,18 @@ internal static class MeaningRules
         if (Math.Abs(given - taken) > Balanced * Math.Max(taken, given))
         {
             asked.Add(part.Told(string.Create(CultureInfo.InvariantCulture, $"{taken:0.###} kg went in and {given:0.###} kg came out: is something left out? More than {100 * Balanced:0} % of difference is asked about, not refused.")));
+        }
+    }
+
+    // A key of GS1 whose check digit is wrong was mistyped somewhere: whoever scans the goods reads another one.
+    private static void Keys(Part part, Faults asked)
+    {
+        foreach (var id in Lists.SelectMany(l => part.Items(l)).Select(i => i.Json.ValueKind == JsonValueKind.Object ? i.Member("epcClass") : i).Append(part.Member("parentID")).OfType<Part>())
+        {
+            if (CanonicalId.KeyIn(id.Text) is { } named && named switch { ("01", var key) => !Gtin.TryParse(key, out _, out _), ("00", var key) => !Sscc.TryParse(key, out _, out _), ("414" or "417", var key) => !Gln.TryParse(key, out _, out _), _ => false })
+            {
+                asked.Add(id.Told($"{Fault.Show(named.Value)} has a wrong check digit: the number was mistyped somewhere, and the goods carry another one."));
+            }
         }
     }
 

@@ -4,4 +4,5 @@ namespace Evengrist.Records.Tracing;
 /// <param name="Added">Events not known before.</param>
 /// <param name="DeclaredWrong">Events known before that the document declares to be in error.</param>
 /// <param name="AlreadyKnown">Events known before, from this or another document.</param>
-public sealed record EventsTaken(int Added, int DeclaredWrong, int AlreadyKnown);
+/// <param name="NeverSeen">Of those added, events that are declared to be in error though nobody had told them.</param>
+public sealed record EventsTaken(int Added, int DeclaredWrong, int AlreadyKnown, int NeverSeen = 0);

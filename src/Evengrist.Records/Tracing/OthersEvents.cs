@@ -24,10 +24,14 @@ public static class OthersEvents
         ArgumentNullException.ThrowIfNull(mill);
         ArgumentNullException.ThrowIfNull(events);
 
+        var shelf = mill.Papers(EventKind);
+        var fresh = events.Select(e => e.Hash).Where(h => shelf.Newest(h) is null).ToHashSet(StringComparer.Ordinal);
+
         // The document last: if the events were kept and it was not, taking it in again keeps it.
-        var (added, further, known) = mill.Papers(EventKind).KeepEach(events, (kept, news) => Declares(news) && !Declares(kept.Json), by);
+        var (added, further, known) = shelf.KeepEach(events, (kept, news) => Declares(news) && !Declares(kept.Json), by);
         mill.Papers(DocumentKind).Keep(code, 1, document, by);
-        return new EventsTaken(added, further, known);
+        fresh.ExceptWith(events.Where(e => !Declares(e.Json)).Select(e => e.Hash));
+        return new EventsTaken(added, further, known, fresh.Count);
     }
 
     /// <summary>All of them by hash, as they were said last; the first version is the event, a second one that it is in error.</summary>

@@ -46,7 +46,7 @@ public static class EpcisApi
         return by.Length == 0 ? MixApi.Refuse(["Say who takes it in: ?by=NAME."]) : await Posed.AnswerAsync(context, EpcisCheck.Read, document =>
         {
             var taken = OthersEvents.Take(door.Mill!, document.Fingerprint(), document.Json.GetRawText(), document.Alone(), by);
-            return Parsing.Got(new EpcisTakenAnswer(taken.Added, taken.DeclaredWrong, taken.AlreadyKnown, [.. document.Asked.Select(a => a.ToString())]));
+            return Parsing.Got(new EpcisTakenAnswer(taken.Added, taken.DeclaredWrong, taken.AlreadyKnown, [.. document.Asked.Select(a => a.ToString())], taken.NeverSeen));
         });
     }
 

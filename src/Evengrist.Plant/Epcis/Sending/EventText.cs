@@ -18,7 +18,7 @@ internal readonly record struct EventText(string Json)
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    private static readonly string[] Subjects = ["outputQuantityList", "childQuantityList", "quantityList", "inputQuantityList"];
+    private static readonly string[] Subjects = ["quantityList", "outputQuantityList", "childQuantityList"];
 
     /// <summary>As the ledger says it: without how often it was told again.</summary>
     public EventText Said => Json.LastIndexOf(Again, StringComparison.Ordinal) is >= 0 and var at ? new(string.Concat(Json.AsSpan(0, at), "}")) : this;
@@ -55,7 +55,7 @@ internal readonly record struct EventText(string Json)
     public (string Sort, string Subject, string Where) Likeness()
     {
         var whole = Whole;
-        var subject = whole.Member("epcList") is { } epcs && epcs.Items().FirstOrDefault() is { Json.ValueKind: JsonValueKind.String } first ? first.Text
+        var subject = (whole.Member("transformationID") ?? whole.Member("parentID"))?.Text is { } named ? named : whole.Member("epcList") is { } epcs && epcs.Items().FirstOrDefault() is { Json.ValueKind: JsonValueKind.String } first ? first.Text
             : Subjects.Select(l => whole.Items(l).Select(q => q.Member("epcClass")?.Text).FirstOrDefault()).FirstOrDefault(s => s is not null) ?? "";
         return (Of(whole, "type") + " " + Of(whole, "action") + " " + Of(whole, "bizStep"), MillNames.CodeIn(subject), whole.Member("readPoint")?.Member("id")?.Text ?? "");
     }

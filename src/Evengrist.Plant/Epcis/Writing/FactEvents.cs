@@ -8,7 +8,7 @@ using NodaTime;
 namespace Evengrist.Plant.Epcis.Writing;
 
 /// <summary>Events that say what one fact of the ledger says: received, shipped, come back, held, released.</summary>
-internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
+internal sealed class FactEvents(Book book, MillNames names, Bags bags, DateTimeZone zone)
 {
     /// <summary>What a movement is as an event by itself; null where it is none.</summary>
     public WrittenEvent? Of(Movement movement)
@@ -24,6 +24,8 @@ internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
             (PlaceKind.Truck, PlaceKind.Pit or PlaceKind.Bin or PlaceKind.FlourBin) => Received(movement, from, to),
             (_, PlaceKind.Customer) => Shipped(movement, from, to),
             (PlaceKind.Customer, _) => CameBack(movement, from, to),
+            (PlaceKind.Opening or PlaceKind.Gain, _) => Found(movement, from, to),
+            (PlaceKind.Pallet or PlaceKind.BulkLoad or PlaceKind.ReworkTote, _) when to.Kind.Role() != PlaceRole.Sink => Unpacked(movement, from),
             _ => null,
         };
     }
@@ -39,7 +41,8 @@ internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
             HappeningKind.Released => ("inspecting", "sellable_not_accessible"),
             HappeningKind.Sampled => ("inspecting", "in_progress"),
 
-            // A truck that was turned away takes its load with it.
+            // A truck that waits, and one that was turned away and takes its load with it.
+            HappeningKind.Decided when LoadDecision.Read(happening) is { Stage: TruckStage.SetAside } => ("holding", "non_sellable_other"),
             HappeningKind.Decided when LoadDecision.Read(happening) is { Stage: TruckStage.TurnedAway } => ("shipping", "returned"),
             _ => ("", ""),
         };
@@ -93,6 +96,15 @@ internal sealed class FactEvents(Book book, MillNames names, DateTimeZone zone)
         .Set("action", "OBSERVE").Set("bizStep", "receiving").Set("disposition", "returned").At("readPoint", names.Site)
         .Typed("sourceList", "source", ("owning_party", names.Party(from)), ("location", names.Outside(from))).Typed("destinationList", "destination", ("owning_party", names.Mill))
         .Set("mill:kilograms", movement.Mass.Kilograms);
+
+    // Stock that a count or the opening of the ledger found: of unknown origin, by the name of where it is booked from.
+    private WrittenEvent Found(Movement movement, Place from, Place to) => Start("ObjectEvent", movement.At)
+        .Kilograms("quantityList", (names.Lot(from.Code, from.Material), movement.Mass.Kilograms)).Set("action", "ADD").Set("bizStep", "stock_taking").Set("disposition", "in_progress")
+        .At("readPoint", to.Kind.IsFixed() ? names.Inside(to) : names.Site).At("bizLocation", names.Site).Ilmd(("mill:wheatClass", from.Material));
+
+    private WrittenEvent Unpacked(Movement movement, Place from) => Start("AggregationEvent", movement.At).Set("parentID", names.Unit(from))
+        .Goods("childQuantityList", (bags.LotOf(book, from) ?? names.Lot(from.Code, from.Material), movement.Mass.Kilograms), bags.On(book, from, movement.Mass)).Set("action", "DELETE").Set("bizStep", "unpacking").Set("disposition", "in_progress")
+        .At("readPoint", names.Site).At("bizLocation", names.Site);
 
     private WrittenEvent Goods(WrittenEvent told, Movement movement, Place unit) =>
         unit.Kind == PlaceKind.Truck ? told.Kilograms("quantityList", (names.Lot(unit.Code, unit.Material), movement.Mass.Kilograms)) : told.Epcs("epcList", names.Unit(unit));

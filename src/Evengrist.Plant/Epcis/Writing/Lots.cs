@@ -10,11 +10,13 @@ internal sealed class Lots
 {
     private readonly Book book;
     private readonly MillNames names;
+    private readonly Bags bags;
     private readonly Dictionary<int, int> further = [];
+    private readonly Dictionary<(PlaceId, Instant), List<int>> filled = [];
 
-    public Lots(Book book, ParcelGraph parcels, MillNames names)
+    public Lots(Book book, ParcelGraph parcels, MillNames names, Bags bags)
     {
-        (this.book, Parcels, this.names) = (book, parcels, names);
+        (this.book, Parcels, this.names, this.bags) = (book, parcels, names, bags);
 
         // Of several mixtures that began in a place at one moment all but the first are numbered.
         var begun = new Dictionary<(PlaceId, Instant), int>();
@@ -27,6 +29,12 @@ internal sealed class Lots
                 {
                     further[p] = number;
                 }
+            }
+
+            if (book[parcels.PlaceOf(p)].Kind.Role() == PlaceRole.Unit && IsMade(p))
+            {
+                var at = (parcels.PlaceOf(p), parcels[p].Until);
+                (filled.TryGetValue(at, out var others) ? others : filled[at] = []).Add(p);
             }
         }
     }
@@ -45,14 +53,24 @@ internal sealed class Lots
             return false;
         }
 
+        // What lies mixed on a unit is the unit's one lot: each load onto it is told, not that they lie together.
+        var place = book[Parcels.PlaceOf(parcel)];
         if (Parcels.MovementOf(parcel) < 0)
         {
-            return true;
+            return place.Kind.Role() != PlaceRole.Unit;
         }
 
-        var place = book[Parcels.PlaceOf(parcel)];
         return place.Kind.Role() == PlaceRole.Unit && !(place.Kind == PlaceKind.Truck && Parcels[parents[0]].IsOrigin);
     }
+
+    /// <summary>All that came onto a unit at the moment a parcel did.</summary>
+    public IReadOnlyList<int> Together(int parcel) => filled.GetValueOrDefault((Parcels.PlaceOf(parcel), Parcels[parcel].Until)) ?? [parcel];
+
+    /// <summary>What makes a made lot its own: the unit it is on, or the mixture's code.</summary>
+    public string CodeOf(int parcel) => book[Parcels.PlaceOf(parcel)] is { } place && place.Kind.Role() == PlaceRole.Unit ? MillNames.Escaped(place.Code) : MillNames.CodeIn(NameOf(parcel));
+
+    /// <summary>What lies on a unit of so much as whole bags of a lot; null where it is none.</summary>
+    public (string Lot, int Count)? BagsOf(Place unit, Mass mass) => bags.On(book, unit, mass);
 
     /// <summary>URI of the lot a parcel is, or is part of.</summary>
     public string NameOf(int parcel)
@@ -60,7 +78,7 @@ internal sealed class Lots
         var place = book[Parcels.PlaceOf(parcel)];
         if (place.Kind.Role() is PlaceRole.Unit)
         {
-            return names.Lot(place.Code, place.Material);
+            return bags.LotOf(book, place) ?? names.Lot(place.Code, place.Material);
         }
 
         var parents = Parcels.Rows.ParentsOf(parcel);
@@ -78,6 +96,16 @@ internal sealed class Lots
 
     /// <summary>Mass of a parcel, to the gram.</summary>
     public decimal KilogramsOf(int parcel) => MassOf(parcel).Kilograms;
+
+    /// <summary>Mass of parcels together, to the gram.</summary>
+    public Mass MassOf(IEnumerable<int> parcels) => parcels.Aggregate(Mass.Zero, (sum, p) => sum + MassOf(p));
+
+    /// <summary>What parcels were made of, all of them: one act.</summary>
+    public (IReadOnlyList<(string Lot, decimal Kilograms)> From, decimal Water, decimal Made) Making(IReadOnlyList<int> parcels)
+    {
+        var all = parcels.Select(Making).ToList();
+        return all.Count == 1 ? all[0] : ([.. all.SelectMany(m => m.From).GroupBy(f => f.Lot).Select(g => (g.Key, g.Sum(f => f.Kilograms)))], all.Sum(m => m.Water), all.Sum(m => m.Made));
+    }
 
     /// <summary>What a made parcel was made of: lots with kilograms, and water; together its mass to the gram.</summary>
     public (IReadOnlyList<(string Lot, decimal Kilograms)> From, decimal Water, decimal Made) Making(int parcel)

@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Evengrist.Laboratory.Lots;
 using Evengrist.Ledger;
+using Evengrist.Packing.Products;
 using NodaTime;
 
 namespace Evengrist.Plant.Epcis.Writing;
@@ -16,6 +18,12 @@ namespace Evengrist.Plant.Epcis.Writing;
 public sealed record MillDocument(Book Book, Reckoning Reckoning, string Mill, DateTimeZone Zone, MillKeys Keys, IReadOnlyList<Fact> Corrections)
 {
     private const string Context = "https://ref.gs1.org/standards/epcis/2.0.0/epcis-context.jsonld";
+
+    /// <summary>The mill's products: with them, and with how its lots are coded, bags on pallets are told by the lot printed on them.</summary>
+    public IReadOnlyList<Product> Products { get; init; } = [];
+
+    /// <summary>How the mill's lots of flour are coded; null where bags are not told.</summary>
+    public FlourLots? FlourLots { get; init; }
 
     /// <summary>Whether the way of what was in a place can be told: of a unit and of a source.</summary>
     public static bool CanFollow(Place place)

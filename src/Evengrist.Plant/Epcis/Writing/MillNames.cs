@@ -1,4 +1,5 @@
 using Evengrist.Ledger;
+using Evengrist.Packing.Products;
 
 namespace Evengrist.Plant.Epcis.Writing;
 
@@ -12,6 +13,9 @@ internal sealed class MillNames(MillKeys keys, string mill)
 
     /// <summary>The namespace of the members that are ours.</summary>
     public const string Terms = "urn:x-mill:terms:";
+
+    /// <summary>A code as it stands in a name.</summary>
+    public static string Escaped(string code) => Uri.EscapeDataString(code);
 
     /// <summary>The code at the end of a name.</summary>
     public static string CodeIn(string name) => name[(name.LastIndexOfAny(['/', ':']) + 1)..];
@@ -31,6 +35,9 @@ internal sealed class MillNames(MillKeys keys, string mill)
     /// <summary>A lot of a wheat class or flour.</summary>
     public string Lot(string code, string material) => keys.Products.TryGetValue(material, out var gtin) && code.Length <= 20 ? $"{Gs1}01/{gtin}/10/{Escaped(code)}" : Own("lot", code);
 
+    /// <summary>Bags of a product and a lot, as they are printed.</summary>
+    public string Bags(Product product, string lot) => product.PackNumber is { } gtin && lot.Length <= 20 ? $"{Gs1}01/{gtin.Digits}/10/{Escaped(lot)}" : Own("bags", $"{product.Code}-{lot}");
+
     /// <summary>A pallet, load or tote by itself.</summary>
     public string Unit(Place place) => keys.Units.TryGetValue(place.Code, out var sscc) ? $"{Gs1}00/{sscc}" : Own("unit", place.Code);
 
@@ -38,7 +45,6 @@ internal sealed class MillNames(MillKeys keys, string mill)
 
     private string Own(string what, string code) => $"{own}{what}{between}{Escaped(code)}";
 
-    private static string Escaped(string code) => Uri.EscapeDataString(code);
 
     private static string Slug(string name)
     {

@@ -16,8 +16,9 @@ internal sealed class ToldEvents
     public ToldEvents(MillDocument document, MillNames names)
     {
         (book, parcels) = (document.Book, document.Reckoning.Parcels);
-        lots = new Lots(book, parcels, names);
-        facts = new FactEvents(book, names, document.Zone);
+        var bags = new Bags(document.Products, document.FlourLots, names);
+        lots = new Lots(book, parcels, names, bags);
+        facts = new FactEvents(book, names, bags, document.Zone);
         made = new LotEvents(book, lots, names, document.Reckoning.Outflow, document.Zone);
         corrections = document.Corrections.Where(c => c.Attribution.Corrects is not null).ToDictionary(c => c.Attribution.Corrects!.Value);
     }
@@ -29,6 +30,7 @@ internal sealed class ToldEvents
         Lot,
         Unit,
         Waste,
+        Missing,
         Happening,
     }
 
@@ -59,6 +61,8 @@ internal sealed class ToldEvents
             }
         }
 
+        // What came onto a unit at one moment is told once, whichever of it is asked about.
+        planned = [.. planned.Distinct()];
         planned.Sort();
         return planned.Select(Tell).OfType<WrittenEvent>();
     }
@@ -74,7 +78,7 @@ internal sealed class ToldEvents
         bool Holds(Instant moment) => at.Contains(moment.ToUnixTimeMilliseconds());
         return new(
             m => Holds(book.Movements[m].At) || facts.Contains(book.Movements[m].Id),
-            p => Holds(parcels[p].Until) || (made.Count > 0 && !lots.IsWater(p) && made.Contains(MillNames.CodeIn(lots.NameOf(p)))),
+            p => Holds(parcels[p].Until) || (made.Count > 0 && !lots.IsWater(p) && made.Contains(lots.CodeOf(p))),
             h => Holds(h.At) || facts.Contains(h.Id));
     }
 
@@ -83,19 +87,21 @@ internal sealed class ToldEvents
         var at = parcels[parcel].Until;
         if (lots.IsMade(parcel))
         {
-            planned.Add((at, Sort.Lot, parcel));
-            if (book[parcels.PlaceOf(parcel)].Kind.Role() == PlaceRole.Unit)
+            var isUnit = book[parcels.PlaceOf(parcel)].Kind.Role() == PlaceRole.Unit;
+            var first = isUnit ? lots.Together(parcel)[0] : parcel;
+            planned.Add((at, Sort.Lot, first));
+            if (isUnit)
             {
-                planned.Add((at, Sort.Unit, parcel));
+                planned.Add((at, Sort.Unit, first));
             }
         }
         else if (book[parcels.PlaceOf(parcel)].Kind == PlaceKind.Bin && parcels.MovementOf(parcel) >= 0)
         {
             planned.Add((at, Sort.Layer, parcel));
         }
-        else if (book[parcels.PlaceOf(parcel)].Kind == PlaceKind.Waste && parcels.MovementOf(parcel) >= 0 && lots.Making(parcel).From.Count > 0)
+        else if (book[parcels.PlaceOf(parcel)].Kind is PlaceKind.Waste or PlaceKind.Loss or PlaceKind.Shortage && parcels.MovementOf(parcel) >= 0 && lots.Making(parcel).From.Count > 0)
         {
-            planned.Add((at, Sort.Waste, parcel));
+            planned.Add((at, book[parcels.PlaceOf(parcel)].Kind == PlaceKind.Waste ? Sort.Waste : Sort.Missing, parcel));
         }
     }
 
@@ -106,6 +112,7 @@ internal sealed class ToldEvents
         Sort.Lot => made.Made(planned.Index),
         Sort.Unit => made.OnUnit(planned.Index),
         Sort.Waste => made.Wasted(planned.Index),
+        Sort.Missing => made.Missing(planned.Index),
         _ => OfHappening(book.Happenings[planned.Index]),
     };
 

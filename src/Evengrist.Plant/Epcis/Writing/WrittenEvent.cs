@@ -58,6 +58,10 @@ internal sealed class WrittenEvent
     public WrittenEvent Kilograms(string list, (string Lot, decimal? Kilograms) quantity) =>
         quantity.Kilograms is { } known ? Kilograms(list, [(quantity.Lot, known)]) : Put(list, [new JsonObject { ["epcClass"] = quantity.Lot }]);
 
+    /// <summary>A lot by its kilograms, or as a count of bags beside them.</summary>
+    public WrittenEvent Goods(string list, (string Lot, decimal Kilograms) loose, (string Lot, int Count)? bags) => bags is not var (lot, count) ? Kilograms(list, loose)
+        : Put(list, [new JsonObject { ["epcClass"] = lot, ["quantity"] = count }]).Set("mill:kilograms", loose.Kilograms);
+
     public WrittenEvent At(string name, string place)
     {
         json[name] = new JsonObject { ["id"] = place };

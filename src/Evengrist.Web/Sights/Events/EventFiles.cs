@@ -1,7 +1,9 @@
+using Evengrist.Laboratory.Lots;
 using Evengrist.Ledger;
 using Evengrist.Plant.Epcis.Sending;
 using Evengrist.Plant.Epcis.Writing;
 using Evengrist.Records;
+using Evengrist.Records.Laboratory;
 using Evengrist.Records.Packing;
 using Evengrist.Records.Tracing;
 using Evengrist.Web.Api;
@@ -48,7 +50,8 @@ public static class EventFiles
     private static T Ask<T>(Mill mill, Outflow outflow, Func<MillView, MillDocument, T> question)
     {
         var (settings, keys, corrections) = (mill.Settings, Keys.Newest(mill).Table with { Units = UnitNumbers.All(mill) }, Corrected.By(mill));
-        return mill.Ask(view => question(view, new MillDocument(view.Book, view.Reckoning(outflow), settings.Name, settings.Zone, keys, corrections)));
+        var (products, lots) = (Products.Newest(mill).Select(k => k.Product).ToArray(), new FlourLots(KeepReleaseRules.Newest(mill).Rules, settings.Zone, settings.DayStart));
+        return mill.Ask(view => question(view, new MillDocument(view.Book, view.Reckoning(outflow), settings.Name, settings.Zone, keys, corrections) { Products = products, FlourLots = lots }));
     }
 
     private static IResult Write(Mill mill, ExportAsk ask, Instant now, string? by)

@@ -45,6 +45,14 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
         return MakesLots(package) && FirstInto(book, package.Id) is { } first && MillingDay.Of(first.Until, Zone, DayStart) == day ? Code(package.Material, day, PartOf(first.Until)) : "";
     }
 
+    /// <summary>When the first came onto a pallet or into a load; null where nothing did.</summary>
+    public Instant? PackedAt(Book book, Place package)
+    {
+        ArgumentNullException.ThrowIfNull(book);
+        ArgumentNullException.ThrowIfNull(package);
+        return FirstInto(book, package.Id)?.Until;
+    }
+
     /// <summary>The beginning of the part of the milling day in which a moment lies.</summary>
     public Instant PartBegin(Instant at) => MillingDay.Begin(MillingDay.Of(at, Zone, DayStart), Zone, DayStart) + (Duration.FromHours(24.0 / Rules.PartsOfDay) * (PartOf(at) - 1));
 

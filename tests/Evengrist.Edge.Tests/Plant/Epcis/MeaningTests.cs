@@ -29,6 +29,23 @@ public sealed class MeaningTests
             "inputQuantityList":[{"epcClass":"a:b","quantity":{{put}},"uom":"{{putUnit}}"}],"outputQuantityList":[{"epcClass":"a:c","quantity":{{got}},"uom":"{{gotUnit}}"}]
             """)).Value.Asked.Count > 0);
 
+    // Check digits: GS1 General Specifications, modulo 10 with weights 3 and 1; the right ones stand in the published vectors of the event hash.
+    [Theory]
+    [InlineData("https://id.gs1.org/01/04012345123456/10/Lot987", false)]
+    [InlineData("https://id.gs1.org/01/04012345123457/10/Lot987", true)]
+    [InlineData("https://mill.example/some/way/01/04012345123457/10/Lot987?a=b", true)]
+    [InlineData("https://id.gs1.org/00/340123451111111111", false)]
+    [InlineData("https://id.gs1.org/00/340123451111111112", true)]
+    [InlineData("urn:epc:class:lgtin:4012345.012345.Lot987", false)]
+    public void Read_KeyWithAWrongCheckDigit_IsAskedAboutAtItsPlace(string id, bool asked)
+    {
+        var found = Event("ObjectEvent", $$"""
+            "action":"ADD","quantityList":[{"epcClass":"{{id}}","quantity":1,"uom":"KGM"}]
+            """).Value.Asked.Select(a => a.ToString()).ToArray();
+        Assert.Equal(asked, found.Length == 1 && found[0].Contains("check digit", StringComparison.Ordinal) && found[0].Contains("quantityList[0].epcClass", StringComparison.Ordinal));
+        Assert.Equal(asked ? 1 : 0, found.Length);
+    }
+
     [Fact]
     public void Read_Bushels_AreAskedAboutAsTheyAreNoMass() =>
         Assert.Contains("is a volume", Assert.Single(Event("ObjectEvent", "\"action\":\"ADD\",\"quantityList\":[{\"epcClass\":\"a:b\",\"quantity\":900,\"uom\":\"BUA\"}]").Value.Asked).ToString(), StringComparison.Ordinal);
