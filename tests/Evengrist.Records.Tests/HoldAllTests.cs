@@ -29,10 +29,52 @@ public sealed class HoldAllTests
         Assert.Equal(["FB1", "L2"], outcome.Held);
         Assert.Equal([new GoneToCustomer("L1", "BAKERY", Mass.FromTonnes(20m), at)], outcome.Gone);
         Assert.Empty(outcome.AlreadyHeld);
+        Assert.Empty(outcome.LeftSince);
         Assert.Equal(LedgerRule.OnHold, Assert.Throws<LedgerRefusal>(() => mill.Record([new Move("m4", "L2", "BAKERY", Mass.FromTonnes(1m), later)], "Ada", "test")).Rule);
         outcome = new HoldAll(["FB1"], "treated seed", later).In(mill, "Cid");
         Assert.Equal((0, "FB1"), (outcome.Receipt.Added, Assert.Single(outcome.AlreadyHeld)));
         Assert.Equal(LedgerRule.UnknownPlace, Assert.Throws<LedgerRefusal>(() => new HoldAll(["FB9"], "treated seed", later).In(mill, "Cid")).Rule);
+    }
+
+    [Fact]
+    public void HoldAll_FromBeforeItLeft_SaysThatItHasLeftSince()
+    {
+        using var site = new TestSite(Store.Sqlite);
+        using var mill = site.Open();
+        var (at, left) = (SmallMill.Morning, SmallMill.Morning + Duration.FromHours(2));
+        mill.Record(
+            [
+                .. SmallMill.Places, new OpenPlace("fb", "FB1", PlaceKind.FlourBin), new OpenPlace("cu", "BAKERY", PlaceKind.Customer), new OpenPlace("l1", "L1", PlaceKind.BulkLoad),
+                new Move("g", "GAIN", "FB1", Mass.FromTonnes(60m), at), new Move("m1", "FB1", "L1", Mass.FromTonnes(20m), at), new Move("m2", "L1", "BAKERY", Mass.FromTonnes(20m), left),
+            ],
+            "Ada", "test");
+        var outcome = new HoldAll(["L1"], "metal found", at + Duration.FromHours(1)).In(mill, "Cid");
+        Assert.Equal(("L1", 0), (Assert.Single(outcome.Held), outcome.Gone.Count));
+        Assert.Equal([new GoneToCustomer("L1", "BAKERY", Mass.FromTonnes(20m), left)], outcome.LeftSince);
+    }
+
+    [Theory]
+    [InlineData(-30)] // before the earlier hold
+    [InlineData(30)] // while it lasted
+    [InlineData(90)] // after its release
+    public void HoldAll_HeldAndReleasedBefore_IsOnHoldAgain(int minutes)
+    {
+        using var site = new TestSite(Store.Sqlite);
+        using var mill = site.Open();
+        var at = SmallMill.Morning;
+        mill.Record(
+            [
+                .. SmallMill.Places, new OpenPlace("fb", "FB1", PlaceKind.FlourBin), new Move("g", "GAIN", "FB1", Mass.FromTonnes(60m), at - Duration.FromHours(2)),
+                new Happen("h", "FB1", at, HappeningKind.Held, "one reading"), new Happen("r", "FB1", at + Duration.FromHours(1), HappeningKind.Released, "retested"),
+            ],
+            "Ada", "test");
+        var asked = at + Duration.FromMinutes(minutes);
+        var outcome = new HoldAll(["FB1"], "metal found", asked).In(mill, "Cid");
+        Assert.Equal(["FB1"], outcome.Held);
+        Assert.Empty(outcome.AlreadyHeld);
+        Assert.NotNull(mill.Ask(v => v.Book.HoldOn(v.Book.Named("FB1").Id, asked)));
+        Assert.Equal("metal found", mill.Ask(v => v.Book.HoldOn(v.Book.Named("FB1").Id, at + Duration.FromHours(2))!.Text));
+        Assert.Equal("FB1", Assert.Single(new HoldAll(["FB1"], "metal found", asked).In(mill, "Cid").AlreadyHeld));
     }
 
     [Theory, OnSqlite, OnPostgres]

@@ -15,29 +15,47 @@ public sealed record HoldAll(IReadOnlyList<string> Places, string Reason, Instan
     public HoldOutcome In(Mill mill, string by, Instant? recorded = null)
     {
         ArgumentNullException.ThrowIfNull(mill);
-        var (held, already, gone) = (new List<string>(), new List<string>(), new List<GoneToCustomer>());
+        var (held, already, holds) = (new List<string>(), new List<string>(), new List<Draft>());
+        var (gone, since) = (new List<GoneToCustomer>(), new List<GoneToCustomer>());
         var receipt = mill.Record(
             view =>
             {
                 foreach (var place in Places.Select(view.Book.Named).DistinctBy(p => p.Id))
                 {
-                    var left = Gone(view.Book, place).ToList();
-                    gone.AddRange(left);
-                    if (left.Count == 0 || view.Book.StockOf(place.Id, At) > Mass.Zero)
+                    var left = Gone(view.Book, place).ToLookup(g => g.At <= At);
+                    gone.AddRange(left[true]);
+                    since.AddRange(left[false]);
+                    if (!left[true].Any() || view.Book.StockOf(place.Id, At) > Mass.Zero)
                     {
-                        (view.Book.HoldOn(place.Id, At) is null ? held : already).Add(place.Code);
+                        Instant[] from = [.. Beginnings(view.Book, place.Id)];
+                        (from.Length > 0 ? held : already).Add(place.Code);
+                        holds.AddRange(from.Select(at => new Happen($"{place.Code} held {at.ToMicros()}", place.Code, at, HappeningKind.Held, Reason)));
                     }
                 }
 
-                return held.ConvertAll(code => (Draft)new Happen($"{code} held {At.ToMicros()}", code, At, HappeningKind.Held, Reason));
+                return holds;
             },
             by, "tracing", recorded);
-        return new HoldOutcome(held, already, gone, receipt);
+        return new HoldOutcome(held, already, gone, receipt) { LeftSince = since };
     }
 
-    private IEnumerable<GoneToCustomer> Gone(Book book, Place place) =>
+    // From the moment asked on; and again from where somebody released an earlier hold after it, or that release would free what is held now.
+    private IEnumerable<Instant> Beginnings(Book book, PlaceId place)
+    {
+        if (book.HoldOn(place, At) is null)
+        {
+            yield return At;
+        }
+
+        if (book.HoldOn(place, Instant.MaxValue) is null && book.HappeningsOn(place).LastOrDefault(h => h.Kind == HappeningKind.Released && h.At > At) is { } released)
+        {
+            yield return released.At;
+        }
+    }
+
+    private static IEnumerable<GoneToCustomer> Gone(Book book, Place place) =>
         from index in book.MovementsOf(place.Id)
         let movement = book.Movements[index]
-        where movement.From == place.Id && movement.At <= At && movement.Mass > Mass.Zero && book[movement.To].Kind == PlaceKind.Customer
+        where movement.From == place.Id && book.Counts(index) && movement.Mass > Mass.Zero && book[movement.To].Kind == PlaceKind.Customer
         select new GoneToCustomer(place.Code, book[movement.To].Code, movement.Mass, movement.At);
 }

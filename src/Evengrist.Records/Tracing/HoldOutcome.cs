@@ -8,7 +8,11 @@ namespace Evengrist.Records.Tracing;
 /// <param name="AlreadyHeld">Codes that were on hold before.</param>
 /// <param name="Gone">What had left for a customer and cannot be held here.</param>
 /// <param name="Receipt">What was recorded.</param>
-public sealed record HoldOutcome(IReadOnlyList<string> Held, IReadOnlyList<string> AlreadyHeld, IReadOnlyList<GoneToCustomer> Gone, Receipt Receipt);
+public sealed record HoldOutcome(IReadOnlyList<string> Held, IReadOnlyList<string> AlreadyHeld, IReadOnlyList<GoneToCustomer> Gone, Receipt Receipt)
+{
+    /// <summary>What by the ledger left for a customer after the moment it is held from: the hold does not reach it there, and the customer is to be told.</summary>
+    public IReadOnlyList<GoneToCustomer> LeftSince { get; init; } = [];
+}
 
 /// <summary>Something that had left before the hold: tell the customer.</summary>
 /// <param name="Place">Code of the pallet, load or tote.</param>

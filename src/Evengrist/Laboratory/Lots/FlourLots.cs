@@ -46,7 +46,7 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
     }
 
     /// <summary>When the first came onto a pallet or into a load; null where nothing did.</summary>
-    public Instant? PackedAt(Book book, Place package)
+    public static Instant? PackedAt(Book book, Place package)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(package);

@@ -22,6 +22,7 @@ public sealed class DemonstrationTests(DemonstrationSite site, Chromium chromium
     [InlineData("/laboratory/lots/WB-251007-2?spec=WB-ORLAWICK")]
     [InlineData("/dispatch")]
     [InlineData("/dispatch/load?n=D-260114-90")]
+    [InlineData("/ledger/events?from=2026-01-13&until=2026-01-13&to=C5")]
     [InlineData("/dispatch/load?n=D-260114-12")]
     [InlineData("/dispatch/load?n=D-260114-91")]
     [InlineData("/dispatch/load/note?n=D-260114-12")]
