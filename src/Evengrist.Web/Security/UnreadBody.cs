@@ -10,6 +10,12 @@ internal static class UnreadBody
     /// <summary>Fills in the problem where the request itself was at fault.</summary>
     public static void Say(ProblemDetailsContext problem)
     {
+        if (problem.ProblemDetails.Status == StatusCodes.Status413PayloadTooLarge)
+        {
+            problem.ProblemDetails.Detail = UploadBound.Advice;
+            return;
+        }
+
         var trouble = problem.Exception ?? problem.HttpContext.Features.Get<IExceptionHandlerFeature>()?.Error;
         if (trouble is not BadHttpRequestException bad)
         {

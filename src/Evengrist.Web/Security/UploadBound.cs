@@ -1,3 +1,5 @@
+using System.Globalization;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace Evengrist.Web.Security;
@@ -11,6 +13,9 @@ public static class UploadBound
     /// <summary>The same in bytes.</summary>
     public const int Bytes = MegaBytes * 1024 * 1024;
 
+    /// <summary>What is said to whoever sent more.</summary>
+    public static string Advice { get; } = string.Create(CultureInfo.InvariantCulture, $"At most {MegaBytes} MB are taken at once. Nothing was recorded. Send it in parts: by month, by bin or by day.");
+
     /// <summary>Longest first line of a request, bytes: an address with a sheet in it.</summary>
     public const int LongestLine = 32 * 1024;
 
@@ -20,7 +25,8 @@ public static class UploadBound
     /// <summary>Refuses a body that says it is larger; nothing of it is kept.</summary>
     public static void UseUploadBound(this IApplicationBuilder app) => app.Use(async (context, next) =>
     {
-        if (context.Request.ContentLength is not > Bytes)
+        // The page that says so is asked for with the same request, and is not refused again.
+        if (context.Request.ContentLength is not > Bytes || context.Features.Get<IStatusCodeReExecuteFeature>() is not null)
         {
             await next(context);
             return;

@@ -57,6 +57,7 @@ public sealed class EventsPageTests(WebSite site)
         using var large = new ByteArrayContent(new byte[50_000_000]);
         using var answer = await client.PostAsync(new Uri("/api/epcis/check", UriKind.Relative), large);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+        Assert.Contains("At most 33 MB", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
 
         // What the command line reads, the web reads too: nothing of 25 MB is refused for its size.
         using var fits = new ByteArrayContent(Encoding.UTF8.GetBytes(new string(' ', 25_000_000) + "{}"));

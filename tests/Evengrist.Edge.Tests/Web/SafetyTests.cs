@@ -81,6 +81,7 @@ public sealed class SafetyTests(WebSite site)
         content.Headers.ContentType = new MediaTypeHeaderValue("application/x-www-form-urlencoded");
         using var answer = await client.PostAsync(new Uri("/import", UriKind.Relative), content);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+        Assert.Contains(UploadBound.Advice, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Fact]
