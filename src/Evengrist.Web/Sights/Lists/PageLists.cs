@@ -25,7 +25,7 @@ public static class PageLists
         PageList.Of("/ledger/balance", "balance"),
         PageList.Of("/bins", "bins"), PageList.Of("/bins", "layers"),
         PageList.Of("/bins/{Code}", "movements"), PageList.Of("/bins/{Code}", "layers"), PageList.Of("/bins/{Code}", "readings"), PageList.Of("/bins/{Code}", "stored-layers"), PageList.Of("/bins/{Code}", "cable-readings"),
-        PageList.Of("/intake", "trucks"), PageList.Of("/intake/sampling", "retained-samples"), PageList.Of("/intake/statement", "accounts"), PageList.Of("/intake/statement", "payments"), PageList.Of("/intake/season", "accounts"), PageList.Of("/intake/receipts", "trucks"),
+        PageList.Of("/intake", "trucks"), PageList.Of("/intake/sampling", "retained-samples"), PageList.Of("/intake/statement", "accounts"), PageList.Of("/intake/statement", "payments"), PageList.Of("/intake/statement", "settlement-lines"), PageList.Of("/intake/season", "accounts"), PageList.Of("/intake/{Code}", "settlement-lines"), PageList.Of("/intake/receipts", "trucks"),
         PageList.Of("/intake/parties", "parties"), PageList.Of("/intake/parties", "fields"), PageList.Of("/intake/parties", "vehicles"), PageList.Of("/intake/certificates", "instrument-certificates"), PageList.Of("/intake/{Code}", "readings"), PageList.Of("/intake/{Code}", "movements"),
         PageList.Of("/mix/sheets", "mix-sheets"), PageList.Of("/tempering", "temper-log"), PageList.Of("/tempering/bins/{Code}", "temper-log"),
         PageList.Of("/milling/tests", "mill-tests"), PageList.Of("/streams", "stream-surveys"), new("stream-curve", "/streams", "Flour streams from the least ash to the most, added up", StreamLists.Curve), PageList.Of("/streams/survey", "stream-surveys"),

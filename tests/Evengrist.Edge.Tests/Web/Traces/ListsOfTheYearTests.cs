@@ -120,6 +120,16 @@ public sealed class ListsOfTheYearTests(DemonstrationSite site)
     }
 
     [Fact]
+    public async Task SettlementLines_EndWithThePayOfTheAccount()
+    {
+        var lines = (await RowsAsync("/intake/statement?list=settlement-lines")).ToLookup(r => r["ticket"]);
+        var accounts = (await RowsAsync("/intake/statement?list=accounts")).Where(a => a["pay, reckoned"].Length > 0).ToArray();
+        Assert.NotEmpty(accounts);
+        Assert.All(accounts, a => Assert.Equal(Number(a["pay, reckoned"]), Number(Assert.Single(lines[a["ticket"]], l => l["line"] == "pay")["value, reckoned"]), 2));
+        Assert.All(lines.SelectMany(l => l), l => Assert.False(l["unit"] is "bu" || l["unit"].EndsWith("/bu", StringComparison.Ordinal), "a bushel is no mass: it is named as the trade's count"));
+    }
+
+    [Fact]
     public async Task TankerLayers_OfALoad_AddUpToAllUnderEachOutflow()
     {
         var all = await RowsAsync("/dispatch/load/layers?list=tanker-layers");
