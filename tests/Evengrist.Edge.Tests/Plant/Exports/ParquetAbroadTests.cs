@@ -8,8 +8,11 @@ using ParquetSharp;
 namespace Evengrist.Edge.Tests.Plant.Exports;
 
 /// <summary>A list as Parquet, read by Apache Arrow's reader in C++ (through ParquetSharp), which has no line in common with the library that writes it.</summary>
-public sealed class ParquetAbroadTests
+public sealed class ParquetAbroadTests : IDisposable
 {
+    // Read from files: over a stream of ours the reader calls back from its finalizers, when that stream may be gone already.
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("evengrist-parquet-");
+
     private static readonly DateTimeZone Zone = DateTimeZoneProviders.Tzdb["America/Chicago"];
     private static readonly Row[] Rows =
     [
@@ -21,7 +24,7 @@ public sealed class ParquetAbroadTests
     [Fact]
     public async Task Parquet_ReadByArrow_HasColumnsTypesUnitsAndValues()
     {
-        using var reader = new ParquetFileReader(new MemoryStream(await Write(Rows)));
+        using var reader = new ParquetFileReader(await WriteAsync(Rows));
         Assert.Equal((1, 3L, 7), (reader.FileMetaData.NumRowGroups, reader.FileMetaData.NumRows, reader.FileMetaData.NumColumns));
         Assert.Equal(
             [
@@ -49,17 +52,26 @@ public sealed class ParquetAbroadTests
     [Fact]
     public async Task Parquet_OfManyRowsOrNone_IsReadByArrowWhole()
     {
-        using var none = new ParquetFileReader(new MemoryStream(await Write([])));
+        using var none = new ParquetFileReader(await WriteAsync([]));
         Assert.Equal((0L, 7), (none.FileMetaData.NumRows, none.FileMetaData.NumColumns));
-        using var many = new ParquetFileReader(new MemoryStream(await Write(Enumerable.Range(0, 45_000).Select(i => Rows[0] with { Bags = i }))));
+        using var many = new ParquetFileReader(await WriteAsync(Enumerable.Range(0, 45_000).Select(i => Rows[0] with { Bags = i })));
         Assert.Equal((3, 45_000L), (many.FileMetaData.NumRowGroups, many.FileMetaData.NumRows)); // 20,000 to a group
-        var bags = Enumerable.Range(0, 3).SelectMany(g => All<long?>(many.RowGroup(g), 3)).ToArray();
+        var bags = Enumerable.Range(0, 3).SelectMany(g => BagsOf(many, g)).ToArray();
         Assert.Equal(Enumerable.Range(0, 45_000).Select(i => (long?)i), bags);
+    }
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    private static long?[] BagsOf(ParquetFileReader reader, int group)
+    {
+        using var rows = reader.RowGroup(group);
+        return All<long?>(rows, 3);
     }
 
     private static T[] All<T>(RowGroupReader group, int column)
     {
-        using var read = group.Column(column).LogicalReader<T>();
+        using var values = group.Column(column);
+        using var read = values.LogicalReader<T>();
         return read.ReadAll((int)group.MetaData.NumRows);
     }
 
@@ -67,12 +79,13 @@ public sealed class ParquetAbroadTests
 
     private static string? Text(JsonElement of, string name) => of.GetProperty(name).GetString();
 
-    private static async Task<byte[]> Write(IEnumerable<Row> rows)
+    private async Task<string> WriteAsync(IEnumerable<Row> rows)
     {
-        using var stream = new MemoryStream();
+        var path = Path.Combine(folder.FullName, $"{Guid.NewGuid()}.parquet");
+        await using var stream = File.Create(path);
         await ListWriter.WriteAsync(new ListOf<Row>().Text("code", r => r.Code).Moment("at", r => r.At).Mass("mass", ListOrigin.Seen, r => r.Kilograms is { } kg ? Mass.FromKilograms(kg) : null).Whole("bags", r => r.Bags, ListUnit.Piece)
             .Number("opening", ListOrigin.Stated, ListUnit.Micrometre, r => r.Opening is { } o && double.IsFinite(o) ? (decimal)o : null).Day("day", r => r.Day).YesNo("released", r => r.Released).List("some-list", "Some list", rows), ListFormat.Parquet, Zone, stream);
-        return stream.ToArray();
+        return path;
     }
 
     private sealed record Row(string Code, Instant? At, decimal? Kilograms, long? Bags, double? Opening, LocalDate? Day, bool? Released);
