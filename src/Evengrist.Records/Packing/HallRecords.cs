@@ -91,7 +91,7 @@ public static class HallRecords
 
     private static (string Product, Instant At)? Last(Book book, IReadOnlyList<Product> products, Place line, Instant at)
     {
-        var last = book.MovementsOf(line.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.From == line.Id && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad).Select(m => (Movement?)m).MaxBy(m => (m!.Value.Until, m.Value.Id));
+        var last = book.MovementsOf(line.Id).Select(m => book.Movements[m]).Where(m => m.From == line.Id && m.Until <= at && book[m.To].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad).Select(m => (Movement?)m).MaxBy(m => (m!.Value.Until, m.Value.Id));
         return last is { } movement ? (Product.On(products, book[movement.To])?.Code ?? book[movement.To].Material, movement.Until) : null;
     }
 

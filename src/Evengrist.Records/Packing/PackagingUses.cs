@@ -37,7 +37,7 @@ public static class PackagingUses
         var products = uses.Any(u => u.Product.Length > 0) ? Products.Newest(mill).Select(k => k.Product).ToArray() : [];
         bool IsFor(PackagingUse use, Place pallet) => use.Product.Length == 0 || Product.On(products, pallet) is not { } product || product.Code.Equals(use.Product, StringComparison.OrdinalIgnoreCase);
         return mill.Ask(view => uses.Where(u => view.Book.Find(u.Line) is not null)
-            .SelectMany(u => view.Book.MovementsOf(view.Book.Named(u.Line).Id).Where(view.Book.Counts).Select(m => view.Book.Movements[m])
+            .SelectMany(u => view.Book.MovementsOf(view.Book.Named(u.Line).Id).Select(m => view.Book.Movements[m])
                 .Where(m => m.From == view.Book.Named(u.Line).Id && view.Book[m.To].Kind == PlaceKind.Pallet && m.Until <= at && m.Until >= u.From && !(u.Until <= m.At) && IsFor(u, view.Book[m.To])).Select(m => (view.Book[m.To], m.Until, u)))
             .OrderBy(p => p.Until).ThenBy(p => p.Item1.Code, StringComparer.Ordinal).ToArray());
     }

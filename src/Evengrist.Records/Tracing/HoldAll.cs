@@ -56,6 +56,6 @@ public sealed record HoldAll(IReadOnlyList<string> Places, string Reason, Instan
     private static IEnumerable<GoneToCustomer> Gone(Book book, Place place) =>
         from index in book.MovementsOf(place.Id)
         let movement = book.Movements[index]
-        where movement.From == place.Id && book.Counts(index) && movement.Mass > Mass.Zero && book[movement.To].Kind == PlaceKind.Customer
+        where movement.From == place.Id && movement.Mass > Mass.Zero && book[movement.To].Kind == PlaceKind.Customer
         select new GoneToCustomer(place.Code, book[movement.To].Code, movement.Mass, movement.At);
 }

@@ -25,7 +25,7 @@ public sealed record UnitStand(UnitWhere Where, Mass Packed, Instant? PackedAt, 
     public static UnitStand Of(Book book, PlaceId unit, Instant at)
     {
         ArgumentNullException.ThrowIfNull(book);
-        Movement[] all = [.. book.MovementsOf(unit).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero)];
+        Movement[] all = [.. book.MovementsOf(unit).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero)];
         Movement[] into = [.. all.Where(m => m.To == unit && m.Until <= at).OrderBy(m => m.Until).ThenBy(m => m.Id)], outOf = [.. all.Where(m => m.From == unit && m.At <= at).OrderBy(m => m.At).ThenBy(m => m.Id)];
         bool IsCustomer(PlaceId place) => book[place].Kind == PlaceKind.Customer;
         Movement[] packed = [.. into.Where(m => !IsCustomer(m.From))], back = [.. into.Where(m => IsCustomer(m.From))], sent = [.. outOf.Where(m => IsCustomer(m.To))];

@@ -25,7 +25,7 @@ internal sealed class Bags(IReadOnlyList<Product> products, FlourLots? lots, Mil
 
         if (!named.TryGetValue(unit.Id, out var lot))
         {
-            named[unit.Id] = lot = ProductOn(unit) is { } product && FlourLots.PackedAt(book, unit) is { } packed && lots.CodeOf(book, unit, packed) is { Length: > 0 } code ? names.Bags(product, code) : null;
+            named[unit.Id] = lot = ProductOn(unit) is { } product && lots.CodeOf(book, unit) is { Length: > 0 } code ? names.Bags(product, code) : null;
         }
 
         return lot;

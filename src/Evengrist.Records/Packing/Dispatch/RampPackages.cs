@@ -57,7 +57,7 @@ public static class RampPackages
 
         var stand = UnitStand.Of(book, place.Id, at);
         var hold = book.HoldOn(place.Id, at);
-        Instant[] later = [.. book.MovementsOf(place.Id).Where(book.Counts).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero && m.From == place.Id && m.At > at).Select(m => m.At)];
+        Instant[] later = [.. book.MovementsOf(place.Id).Select(m => book.Movements[m]).Where(m => m.Mass > Mass.Zero && m.From == place.Id && m.At > at).Select(m => m.At)];
         var gone = stand.Where == UnitWhere.Sent;
         var lot = stand.PackedAt is { } then ? lots.CodeOf(book, place, then) : "";
         var verdict = lot.Length > 0 ? decided.GetValueOrDefault(lot) : null;

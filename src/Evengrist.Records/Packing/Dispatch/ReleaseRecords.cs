@@ -32,7 +32,7 @@ public static class ReleaseRecords
             return Gone(book, from, until).GroupBy(m => (Load: loads[book[m.From].Code].FirstOrDefault(l => l.Departed!.At == m.At), m.To, m.At)).OrderBy(g => g.Key.At).ThenBy(g => g.Key.To).Select(g =>
             {
                 var (load, place) = (g.Key.Load, book[g.Key.To]);
-                ReleasedLot[] released = [.. g.Select(m => (Place: book[m.From], m.Mass, Lot: LotOf(book, lots, m.From))).GroupBy(p => (p.Place.Material, p.Place.Name, p.Place.Kind, p.Lot)).Select(l => Lot(l.Key.Lot, [.. l.Select(p => (p.Place, p.Mass))], products))];
+                ReleasedLot[] released = [.. g.Select(m => (Place: book[m.From], m.Mass, Lot: lots.CodeOf(book, book[m.From]))).GroupBy(p => (p.Place.Material, p.Place.Name, p.Place.Kind, p.Lot)).Select(l => Lot(l.Key.Lot, [.. l.Select(p => (p.Place, p.Mass))], products))];
                 return ReleaseRecord.Of(load?.Number ?? (g.Count() == 1 ? book[g.First().From].Code : string.Create(CultureInfo.InvariantCulture, $"{g.Count()} pallets to {place.Code}")), g.Key.At, g.Key.At.InZone(settings.Zone).Date,
                     place.Code, Firm(cards.GetValueOrDefault(place.Code), place), released, Hauler(trade, load), load?.Trailer ?? "");
             }).ToArray();
@@ -41,9 +41,6 @@ public static class ReleaseRecords
 
     private static IEnumerable<Movement> Gone(Book book, Instant from, Instant until) => book.Movements.Where((m, i) =>
         m.At >= from && m.At < until && m.Mass > Mass.Zero && book.Counts(i) && book[m.To].Kind == PlaceKind.Customer && book[m.From].Kind is PlaceKind.Pallet or PlaceKind.BulkLoad);
-
-    private static string LotOf(Book book, FlourLots lots, PlaceId package) =>
-        book.MovementsOf(package).Select(i => book.Movements[i]).Where(m => m.To == package).Select(m => (Instant?)m.Until).FirstOrDefault() is { } packed ? lots.CodeOf(book, book[package], packed) : "";
 
     private static ReleasedLot Lot(string lot, (Place Place, Mass Mass)[] packages, Product[] products)
     {

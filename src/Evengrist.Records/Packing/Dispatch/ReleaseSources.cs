@@ -23,7 +23,8 @@ public static class ReleaseSources
             var (tracer, sums) = (view.Tracer(), new Dictionary<(PlaceId Origin, PlaceId Truck), ReleaseSource>());
             foreach (var code in record.Lots.SelectMany(l => l.Packages))
             {
-                var kilograms = view.Book.MovementsOf(view.Book.Named(code).Id).Where(view.Book.Counts).Select(m => view.Book.Movements[m]).Where(m => m.From == view.Book.Named(code).Id && m.At == record.At).Sum(m => (double)m.Mass.Kilograms);
+                var package = view.Book.Named(code).Id;
+                var kilograms = view.Book.MovementsOf(package).Select(m => view.Book.Movements[m]).Where(m => m.From == package && m.At == record.At).Sum(m => (double)m.Mass.Kilograms);
                 foreach (var root in tracer.Roots(new TraceQuestion(code) { AsOf = record.At }).Roots)
                 {
                     var key = (root.Origin.Id, root.Truck?.Id ?? default);

@@ -45,12 +45,14 @@ public sealed record FlourLots(ReleaseRules Rules, DateTimeZone Zone, LocalTime 
         return MakesLots(package) && FirstInto(book, package.Id) is { } first && MillingDay.Of(first.Until, Zone, DayStart) == day ? Code(package.Material, day, PartOf(first.Until)) : "";
     }
 
-    /// <summary>When the first came onto a pallet or into a load; null where nothing did.</summary>
-    public static Instant? PackedAt(Book book, Place package)
+    /// <summary>The same, of the milling day on which it was packed, whichever that is; empty too where nothing came onto it.</summary>
+    /// <param name="book">The ledger.</param>
+    /// <param name="package">A pallet or bulk load.</param>
+    public string CodeOf(Book book, Place package)
     {
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(package);
-        return FirstInto(book, package.Id)?.Until;
+        return FirstInto(book, package.Id) is { } first ? CodeOf(book, package, first.Until) : "";
     }
 
     /// <summary>The beginning of the part of the milling day in which a moment lies.</summary>

@@ -36,7 +36,7 @@ public sealed record SectionFlows(MillSection Section, Instant From, Instant Unt
         ArgumentNullException.ThrowIfNull(book);
         ArgumentNullException.ThrowIfNull(section);
         // What crosses the section's edge touches it with one end only.
-        Movement[] crossing = [.. section.Places.SelectMany(book.MovementsOf).Distinct().Where(book.Counts).Select(i => book.Movements[i]).Where(m => section.Places.Contains(m.From) != section.Places.Contains(m.To))];
+        Movement[] crossing = [.. section.Places.SelectMany(book.MovementsOf).Distinct().Select(i => book.Movements[i]).Where(m => section.Places.Contains(m.From) != section.Places.Contains(m.To))];
         double Into(Func<PlaceKind, bool> kinds) => crossing.Where(m => section.Places.Contains(m.To) && kinds(book[m.From].Kind)).Sum(m => m.TonnesWithin(from, until));
         Movement[] gone = [.. crossing.Where(m => section.Places.Contains(m.From))];
         bool IsLost(Movement m) => book[m.To].Kind is PlaceKind.Loss or PlaceKind.Waste;

@@ -45,7 +45,7 @@ public sealed record AdditiveStock(string Additive, IReadOnlyList<LotStock> Lots
         return new LotStock(lot, found, Fed(book, lot, found?.At ?? Instant.MinValue, at), last == Instant.MinValue ? null : last);
     }
 
-    private static IEnumerable<Movement> Flows(Book book, Place lot, Instant at) => book.MovementsOf(lot.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.From == lot.Id && m.At < at);
+    private static IEnumerable<Movement> Flows(Book book, Place lot, Instant at) => book.MovementsOf(lot.Id).Select(i => book.Movements[i]).Where(m => m.From == lot.Id && m.At < at);
 
     // Kilograms that left a lot in a span.
     private static double Fed(Book book, Place lot, Instant since, Instant until) => 1000 * Flows(book, lot, until).Sum(m => m.TonnesWithin(since, until));

@@ -41,7 +41,7 @@ public static class FeederWatch
     }
 
     private static Movement[] Moved(Book book, Place mixer, Instant from, Instant until) =>
-        [.. book.MovementsOf(mixer.Id).Where(book.Counts).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.Until > from && m.At < until)];
+        [.. book.MovementsOf(mixer.Id).Select(i => book.Movements[i]).Where(m => m.IsFlow && m.Until > from && m.At < until)];
 
     // Grams of a movement that fall into a span.
     private static double Part(Movement m, Instant from, Instant until) => 1e6 * m.TonnesWithin(from, until);

@@ -62,7 +62,7 @@ public sealed class LossesAndBagsTests
         var pallet = book.Named("P-0001");
         var product = new Product("BF-25", "Bread flour", pallet.Material, PackKind.Bag, 25_000) { PackedAs = pallet.Name, PackGtin = Gtin };
         var lots = new FlourLots(ReleaseRules.Start, Zone, new LocalTime(6, 0));
-        var lot = lots.CodeOf(book, pallet, FlourLots.PackedAt(book, pallet)!.Value);
+        var lot = lots.CodeOf(book, pallet);
         Assert.NotEmpty(lot);
         var text = Written(book, [product], lots);
         Assert.Empty(BundledSchema.Faults(text));
